@@ -5,23 +5,30 @@ BIN    := $(VENV)/bin
 CARD   ?= src/wintertight/demo/cards/middle-travel-trailer.toml
 JOBS   ?= 2
 
+# Debian's python3 brings venv but not ensurepip: the system's pip installs into the environment.
+PIP     = $(PY) -m pip --disable-pip-version-check --no-input --python $(BIN)/python install --quiet
+# set_up(extras, what is said): one line before, one line after with the price.
+set_up  = @begin=$$(date +%s); echo "$(2)"; $(PIP) --editable '.$(1)' && touch $@ && \
+	echo "  done in $$(($$(date +%s) - begin)) s; $(VENV) holds $$(du -sm $(VENV) | cut -f1) MB"
+
 .DEFAULT_GOAL := words
+.NOTPARALLEL:
+.DELETE_ON_ERROR:
 
 .PHONY: words
 words: ## list the words this Makefile knows
 	@grep -hE '^[a-z-]+:.*## ' $(MAKEFILE_LIST) | awk 'BEGIN {FS = ":.*## "} {printf "  make %-8s %s\n", $$1, $$2}'
 
 $(BIN)/python:
-	$(PY) -m venv --without-pip $(VENV)
+	@$(PY) -m pip --version >/dev/null 2>&1 || { echo "$(PY) has no pip; on Debian: apt install python3-pip" >&2; exit 1; }
+	@$(PY) -m venv --without-pip $(VENV)
 
-# Debian's python3 brings venv but not ensurepip: the system's pip installs into the environment.
 $(VENV)/.run: pyproject.toml | $(BIN)/python
-	$(PY) -m pip --python $(BIN)/python install --quiet --disable-pip-version-check --editable .
-	@touch $@
+	$(call set_up,,Setting up $(VENV) to run (once; 20 MB to fetch) ...)
 
 $(VENV)/.test: pyproject.toml | $(BIN)/python
-	$(PY) -m pip --python $(BIN)/python install --quiet --disable-pip-version-check --editable '.[test]'
-	@touch $@ $(VENV)/.run
+	$(call set_up,[test],Setting up $(VENV) to test (once; 150 MB to fetch) ...)
+	@touch $(VENV)/.run
 
 .PHONY: plan
 plan: $(VENV)/.run ## set up, plan the bundled coach, write its job sheet (CARD=... for another)
@@ -29,21 +36,21 @@ plan: $(VENV)/.run ## set up, plan the bundled coach, write its job sheet (CARD=
 	@$(BIN)/wintertight plan $(CARD) --pdf out/job-sheet.pdf
 
 .PHONY: test
-test: $(VENV)/.test ## set up and run every test
-	$(BIN)/pytest -n $(JOBS)
+test: $(VENV)/.test ## set up and run every test, and every example in the documentation
+	@$(BIN)/pytest -n $(JOBS) --doctest-modules src tests
 
 .PHONY: check
-check: $(VENV)/.test ## fast: lint, types, layers, unit tests
-	$(BIN)/ruff check
-	$(BIN)/ruff format --check
-	$(BIN)/mypy
-	$(BIN)/lint-imports
-	$(BIN)/pytest -q tests/unit tests/architecture
+check: $(VENV)/.test ## fast: lint, format, types, layers, examples, unit and architecture tests
+	@$(BIN)/ruff check --quiet
+	@$(BIN)/ruff format --check --quiet
+	@$(BIN)/mypy --no-error-summary
+	@$(BIN)/lint-imports --no-logo 2>/dev/null || $(BIN)/lint-imports
+	@$(BIN)/pytest -q -n $(JOBS) --doctest-modules src tests/unit tests/architecture
 
 .PHONY: bench
 bench: $(VENV)/.test ## measure, each figure as a ratio against a reference in the same run
-	$(BIN)/python -m bench
+	@$(BIN)/python -m bench
 
 .PHONY: docs
 docs: $(VENV)/.test ## write the generated manual pages anew
-	$(BIN)/python -m docs.generate
+	@$(BIN)/python -m docs.generate
