@@ -124,11 +124,11 @@ class Coach(Part):
     """What kind of coach this is."""
 
     kind: CoachKind = Field(description="kind of coach")
-    length: Length | None = Field(None, description="length over all")
-    year: StrictInt | None = Field(None, ge=1900, le=2100, description="model year")
-    floor_above_ground: Length | None = Field(None, description="height of the floor")
-    vin: Text | None = Field(None, description="vehicle identification number")
-    note: Text | None = Field(None, description="anything else worth knowing")
+    length: Length | None = Field(default=None, description="length over all")
+    year: StrictInt | None = Field(default=None, ge=1900, le=2100, description="model year")
+    floor_above_ground: Length | None = Field(default=None, description="height of the floor")
+    vin: Text | None = Field(default=None, description="vehicle identification number")
+    note: Text | None = Field(default=None, description="anything else worth knowing")
 
 
 class Site(Part):
@@ -138,10 +138,12 @@ class Site(Part):
     design_low_degC: DegreesCelsius | None = Field(  # noqa: N815 - the unit is spelled degC
         None, alias="design_low", description="coldest temperature to be safe at"
     )
-    power: StrictBool | None = Field(None, description="is there mains power")
-    water: StrictBool | None = Field(None, description="is there a water supply")
-    dump: StrictBool | None = Field(None, description="is there a place to empty waste tanks")
-    note: Text | None = Field(None, description="anything else worth knowing")
+    power: StrictBool | None = Field(default=None, description="is there mains power")
+    water: StrictBool | None = Field(default=None, description="is there a water supply")
+    dump: StrictBool | None = Field(
+        default=None, description="is there a place to empty waste tanks"
+    )
+    note: Text | None = Field(default=None, description="anything else worth knowing")
 
 
 class Antifreeze(Part):
@@ -153,23 +155,23 @@ class Antifreeze(Part):
 class LookedFor(Part):
     """What somebody looked for and did not find."""
 
-    absent: tuple[KindName, ...] = Field((), description="kinds this coach does not have")
+    absent: tuple[KindName, ...] = Field(default=(), description="kinds this coach does not have")
 
 
 class LineDefaults(Part):
     """What is true of every line that does not say otherwise."""
 
-    size: Text | None = Field(None, description="nominal size")
-    material: Text | None = Field(None, description="what the tube is made of")
+    size: Text | None = Field(default=None, description="nominal size")
+    material: Text | None = Field(default=None, description="what the tube is made of")
 
 
 class Compartment(Part):
     """A room, cabinet or belly that has one temperature."""
 
     id: Id = Field(description="unique name of the compartment")
-    name: Text | None = Field(None, description="what people call it")
+    name: Text | None = Field(default=None, description="what people call it")
     heated: StrictBool = Field(description="does the furnace keep it warm")
-    note: Text | None = Field(None, description="anything else worth knowing")
+    note: Text | None = Field(default=None, description="anything else worth knowing")
 
 
 class NamedPosition(Part):
@@ -184,25 +186,29 @@ class Fitting(Part):
 
     id: Id = Field(description="unique name of the fitting")
     kind: KindName = Field(description="kind of fitting")
-    name: Text | None = Field(None, description="what people call it")
-    role: Text | None = Field(None, description="what a valve is for")
-    seen: Seen = Field("present", description="was it looked for, and found")
-    at: Position | None = Field(None, description="from the front, road side, and floor")
+    name: Text | None = Field(default=None, description="what people call it")
+    role: Text | None = Field(default=None, description="what a valve is for")
+    seen: Seen = Field(default="present", description="was it looked for, and found")
+    at: Position | None = Field(default=None, description="from the front, road side, and floor")
     at_within_m: Metres = Field(
-        0.1, alias="at_within", ge=0.0, description="how far off each of the three may be"
+        default=0.1, alias="at_within", ge=0.0, description="how far off each of the three may be"
     )
-    compartment: Id | None = Field(None, description="id of the compartment it is in")
-    access: Access | None = Field(None, description="how it can be reached")
-    volume: Volume | None = Field(None, description="what it holds")
-    flow: Flow | None = Field(None, description="open flow of a pump")
-    cut_off: Pressure | None = Field(None, description="pressure at which a pump stops")
-    tank: HeaterTank | None = Field(None, description="what a heater's tank is made of")
-    heat: tuple[HeatSource, ...] = Field((), description="what heats it")
-    only: Literal["hot", "cold"] | None = Field(None, description="the one side it has")
-    drains_to: Id | None = Field(None, description="id of the trap or tank below it")
-    positions: tuple[NamedPosition, ...] = Field((), description="what its handle can be set to")
-    makers_steps: tuple[Text, ...] = Field((), description="its maker's own steps for winter")
-    note: Text | None = Field(None, description="anything else worth knowing")
+    compartment: Id | None = Field(default=None, description="id of the compartment it is in")
+    access: Access | None = Field(default=None, description="how it can be reached")
+    volume: Volume | None = Field(default=None, description="what it holds")
+    flow: Flow | None = Field(default=None, description="open flow of a pump")
+    cut_off: Pressure | None = Field(default=None, description="pressure at which a pump stops")
+    tank: HeaterTank | None = Field(default=None, description="what a heater's tank is made of")
+    heat: tuple[HeatSource, ...] = Field(default=(), description="what heats it")
+    only: Literal["hot", "cold"] | None = Field(default=None, description="the one side it has")
+    drains_to: Id | None = Field(default=None, description="id of the trap or tank below it")
+    positions: tuple[NamedPosition, ...] = Field(
+        default=(), description="what its handle can be set to"
+    )
+    makers_steps: tuple[Text, ...] = Field(
+        default=(), description="its maker's own steps for winter"
+    )
+    note: Text | None = Field(default=None, description="anything else worth knowing")
 
     @model_validator(mode="after")
     def _only_its_own_fields(self) -> Self:
@@ -230,19 +236,21 @@ class Line(Part):
     size: Text = Field(description="nominal size; may stand in line_defaults")
     material: Text = Field(description="what it is made of; may stand in line_defaults")
     length: Length = Field(description="developed length")
-    bends: StrictInt = Field(0, ge=0, le=500, description="elbows and couplings inside it")
-    volume: Volume | None = Field(None, description="what it holds, where that was learned")
-    compartment: Id | None = Field(None, description="id of the compartment it runs in")
+    bends: StrictInt = Field(default=0, ge=0, le=500, description="elbows and couplings inside it")
+    volume: Volume | None = Field(default=None, description="what it holds, where that was learned")
+    compartment: Id | None = Field(default=None, description="id of the compartment it runs in")
     start_height_m: Metres | None = Field(
-        None, alias="from_height", description="height of this end, if not its fitting's"
+        default=None, alias="from_height", description="height of this end, if not its fitting's"
     )
     end_height_m: Metres | None = Field(
-        None, alias="to_height", description="height of that end, if not its fitting's"
+        default=None, alias="to_height", description="height of that end, if not its fitting's"
     )
-    lowest_m: Metres | None = Field(None, alias="low", description="lowest height along it")
-    highest_m: Metres | None = Field(None, alias="high", description="highest height along it")
-    access: Access | None = Field(None, description="how it can be reached")
-    note: Text | None = Field(None, description="anything else worth knowing")
+    lowest_m: Metres | None = Field(default=None, alias="low", description="lowest height along it")
+    highest_m: Metres | None = Field(
+        default=None, alias="high", description="highest height along it"
+    )
+    access: Access | None = Field(default=None, description="how it can be reached")
+    note: Text | None = Field(default=None, description="anything else worth knowing")
 
 
 class Card(Part):
@@ -252,13 +260,17 @@ class Card(Part):
     id: Id = Field(description="the shop's number of the coach")
     name: Text = Field(description="what people call the coach")
     coach: Coach = Field(description="what kind of coach this is")
-    site: Site | None = Field(None, description="where it spends the winter")
-    antifreeze: Antifreeze | None = Field(None, description="what it is to be filled with")
-    looked_for: LookedFor = Field(LookedFor(), description="what was looked for and not found")
-    line_defaults: LineDefaults = Field(LineDefaults(), description="what most lines are")
-    compartments: tuple[Compartment, ...] = Field((), alias="compartment", description="rooms")
+    site: Site | None = Field(default=None, description="where it spends the winter")
+    antifreeze: Antifreeze | None = Field(default=None, description="what it is to be filled with")
+    looked_for: LookedFor = Field(
+        default=LookedFor(), description="what was looked for and not found"
+    )
+    line_defaults: LineDefaults = Field(default=LineDefaults(), description="what most lines are")
+    compartments: tuple[Compartment, ...] = Field(
+        default=(), alias="compartment", description="rooms"
+    )
     fittings: tuple[Fitting, ...] = Field(alias="fitting", description="all fittings")
-    lines: tuple[Line, ...] = Field((), alias="line", description="all lines")
+    lines: tuple[Line, ...] = Field(default=(), alias="line", description="all lines")
 
     @model_validator(mode="before")
     @classmethod

@@ -19,7 +19,7 @@ from pydantic import GetCoreSchemaHandler, GetJsonSchemaHandler
 from pydantic_core import PydanticCustomError, core_schema
 
 from wintertight.errors import QuantityError
-from wintertight.units import parse_quantity
+from wintertight.units import Dimension, parse_quantity
 
 How = Literal["measured", "told", "guessed"]
 
@@ -61,7 +61,7 @@ class Quantity:
         return self.value * (1.0 + self.spread)
 
 
-def read_quantity(raw: object, dimension: str) -> Quantity:
+def read_quantity(raw: object, dimension: Dimension) -> Quantity:
     """Read a quantity as a card writes it.
 
     Args:
@@ -98,13 +98,13 @@ def read_quantity(raw: object, dimension: str) -> Quantity:
     return Quantity(value, way, spread)
 
 
-def read_plain(raw: object, dimension: str, within: str | int = "") -> float:
+def read_plain(raw: object, dimension: Dimension, within: str | int = "") -> float:
     """Read text such as "-0.7 ft" to its SI value [SI unit of the dimension].
 
     Raises:
         PydanticCustomError: it is not text, or `wintertight.units` cannot read it so.
     """
-    if not isinstance(raw, str):
+    if not isinstance(raw, str) and dimension != "share":
         example = EXAMPLES.get(dimension, "27 ft")
         unit_missing = isinstance(raw, int | float) and not isinstance(raw, bool)
         said = "a bare number" if unit_missing else _named(raw)
@@ -121,7 +121,7 @@ def fault(message: str, within: str | int = "") -> PydanticCustomError:
     return PydanticCustomError("WT-110", "{text}", {"text": message, "within": within})
 
 
-EXAMPLES: Mapping[str, str] = MappingProxyType(
+EXAMPLES: Mapping[Dimension, str] = MappingProxyType(
     {
         "length": "27 ft",
         "volume": "6 gal",
@@ -152,7 +152,7 @@ def _named(raw: object) -> str:
 class Measures:
     """Marks a `Quantity` field of a card with the dimension that its text must have."""
 
-    dimension: str
+    dimension: Dimension
 
     def __get_pydantic_core_schema__(
         self, _source: Any, _handler: GetCoreSchemaHandler
@@ -168,9 +168,10 @@ class Measures:
         """Describe both ways of writing it."""
         text = _text_schema(self.dimension)
         share = {**_text_schema("share"), "description": "relative half-width, about two sigma"}
+        properties: dict[str, Any] = {**dict.fromkeys(WAYS, text), "spread": share}
         keyed = {
             "type": "object",
-            "properties": {**dict.fromkeys(WAYS, text), "spread": share},
+            "properties": properties,
             "oneOf": [{"required": [way]} for way in WAYS],
             "additionalProperties": False,
         }
@@ -181,7 +182,7 @@ class Measures:
 class Plain:
     """Marks a float field of a card that is written as text with its unit and carries no spread."""
 
-    dimension: str
+    dimension: Dimension
 
     def __get_pydantic_core_schema__(
         self, _source: Any, _handler: GetCoreSchemaHandler
@@ -198,7 +199,7 @@ class Plain:
         return _text_schema(self.dimension)
 
 
-def _text_schema(dimension: str) -> dict[str, Any]:
+def _text_schema(dimension: Dimension) -> dict[str, Any]:
     return {
         "type": "string",
         "description": f"a {dimension} with its unit",
