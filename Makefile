@@ -24,10 +24,10 @@ $(BIN)/python:
 	@$(PY) -m venv --without-pip $(VENV)
 
 $(VENV)/.run: pyproject.toml | $(BIN)/python
-	$(call set_up,,Setting up $(VENV) to run (once; 20 MB to fetch) ...)
+	$(call set_up,,Setting up $(VENV) to run (once; 55 MB to fetch) ...)
 
 $(VENV)/.test: pyproject.toml | $(BIN)/python
-	$(call set_up,[test],Setting up $(VENV) to test (once; 150 MB to fetch) ...)
+	$(call set_up,[test],Setting up $(VENV) to test (once; 130 MB to fetch) ...)
 	@touch $(VENV)/.run
 
 .PHONY: plan
@@ -41,11 +41,13 @@ test: $(VENV)/.test ## set up and run every test, and every example in the docum
 
 .PHONY: check
 check: $(VENV)/.test ## fast: lint, format, types, layers, examples, unit and architecture tests
+	@echo "Lint, format, types, layers ..."
 	@$(BIN)/ruff check --quiet
 	@$(BIN)/ruff format --check --quiet
 	@$(BIN)/mypy --no-error-summary
-	@$(BIN)/lint-imports --no-logo 2>/dev/null || $(BIN)/lint-imports
-	@$(BIN)/pytest -q -n $(JOBS) --doctest-modules src tests/unit tests/architecture
+	@$(BIN)/lint-imports --no-logo >/dev/null || $(BIN)/lint-imports --no-logo
+	@echo "Examples, unit and architecture tests ..."
+	@$(BIN)/pytest --quiet -n $(JOBS) --doctest-modules src tests/unit tests/architecture
 
 .PHONY: bench
 bench: $(VENV)/.test ## measure, each figure as a ratio against a reference in the same run

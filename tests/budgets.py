@@ -22,7 +22,7 @@ def budgets() -> dict[str, float]:
 
 def folder_of(nodeid: str) -> str | None:
     """Give the folder below tests/ that a test stands in, or None for an example in src/."""
-    parts = nodeid.split("::")[0].split("/")
+    parts = nodeid.split("::", maxsplit=1)[0].split("/")
     return parts[1] if parts[0] == "tests" and len(parts) > 2 else None
 
 
