@@ -79,6 +79,21 @@ _ALL = (
         "2011",
         "reproduced",
     ),
+    Source(
+        "kell",
+        "G. S. Kell",
+        "Density, thermal expansivity, and compressibility of liquid water from 0 to 150 degC, "
+        "J. Chem. Eng. Data 20, 97-105",
+        "1975",
+        "reproduced",
+    ),
+    Source(
+        "fritsch-carlson",
+        "F. N. Fritsch, R. E. Carlson",
+        "Monotone Piecewise Cubic Interpolation, SIAM J. Numer. Anal. 17, 238-246",
+        "1980",
+        "published",
+    ),
     Source("crc", "CRC Press", "Handbook of Chemistry and Physics", "", "published"),
     # lines
     Source(
@@ -198,7 +213,7 @@ _ALL = (
     Source(
         "extrand",
         "C. W. Extrand",
-        "On the draining of vertical tubes, Langmuir 33, 12903 (abstract)",
+        "Spontaneous Draining of Liquids from Vertically Oriented Tubes, Langmuir 33, 12903-12907",
         "2017",
         "published",
     ),
