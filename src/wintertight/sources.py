@@ -104,9 +104,17 @@ _ALL = (
         "published",
     ),
     Source(
-        "astm-b88",
+        "astm-b88-type-l",
         "ASTM International",
-        "B88, Standard Specification for Seamless Copper Water Tube",
+        "B88, Standard Specification for Seamless Copper Water Tube, type L, as reprinted in "
+        "piping tables",
+        "",
+        "published",
+    ),
+    Source(
+        "astm-b88-type-m",
+        "ASTM International",
+        "B88, Standard Specification for Seamless Copper Water Tube, type M",
         "",
         "memory",
     ),
@@ -115,7 +123,7 @@ _ALL = (
         "ASTM International",
         "D3309, Standard Specification for Polybutylene (PB) Plastic Hot- and Cold-Water "
         "Distribution Systems",
-        "withdrawn",
+        "1996, withdrawn 2010",
         "memory",
     ),
     Source(

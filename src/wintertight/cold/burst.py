@@ -4,9 +4,9 @@ Pockets are of three kinds. In an open one slush has somewhere to grow, so it mu
 relieved one is rigid until the procedure opens it: after that it counts as open. A sealed one can
 never be opened, and what lies in it must not freeze at all.
 
-Every verdict is taken 1 K colder than the design low. That covers the spread between the published
-freezing curves of glycol from 10 to 50 % of the mass, except from 39 to 50 %, where it reaches
-1.3 K (the curve used here is the colder one there) and at 55 %, where it reaches 1.4 K.
+Every verdict is taken 1 K colder than the design low. That covers the spread between the two
+published freezing curves of glycol up to 45 % of the mass. From 46 to 60 % the spread is larger,
+1.3 K at 50 % and at most 1.4 K at 54 %, and the curve used here is the colder of the two.
 
 Unknown is never safe: None means unproven. A mixture whose composition is not known is judged by
 its printed rating only, and only undiluted; it is called unsafe where even undiluted glycol or
@@ -90,7 +90,7 @@ def burst_limit_degC(contents: Contents) -> tuple[float | None, str | None]:  # 
     Example:
         >>> limit, why = burst_limit_degC(Contents(glycol=0.35))
         >>> round(limit, 1), why
-        (-40.8, None)
+        (-38.9, None)
         >>> burst_limit_degC(Contents(ethanol=0.3))
         (None, 'no burst curve')
 
@@ -160,6 +160,12 @@ def _judge(
     if freezing.why_null == "blend":
         safe = False if _hopeless(contents, judged_at, may_be_slush=may_be_slush) else None
         return safe, "blend", {}
+    return _judge_solution(contents, judged_at, freezing, may_be_slush=may_be_slush)
+
+
+def _judge_solution(
+    contents: Contents, judged_at: float, freezing: Freezing, *, may_be_slush: bool
+) -> _Judgement:
     if freezing.at_most_degC is not None and freezing.at_most_degC <= judged_at:
         return True, "does not freeze", {"freezing_point_degC": freezing.at_most_degC}
     if may_be_slush:
@@ -170,19 +176,17 @@ def _judge(
 
 
 def _judge_slush(contents: Contents, judged_at: float) -> _Judgement:
-    limit, why = burst_limit_degC(contents)
-    if limit is None:
-        # Ethanol: no burst curve is published, but so much ice bursts glycol too.
+    found = solution(contents)
+    if isinstance(found, str) or found.kind == "ethanol":
+        # No burst curve is published, but so much ice bursts glycol too.
         at_least = ice_fraction(contents, judged_at).at_least
-        safe = False if at_least > HARMLESS_ICE else None
-        return safe, "slush bursts" if safe is False else "no burst curve", {"ice": at_least}
+        if at_least > HARMLESS_ICE:
+            return False, "slush bursts", {"ice": at_least}
+        return None, "no burst curve", {"ice": at_least}
+    limit, at_end = burst_limit_glycol(volume_share_glycol(found.mass_share))
     params = {"burst_limit_degC": limit}
     if limit <= judged_at:
         return True, "slush is harmless", params
-    found = solution(contents)
-    at_end = (
-        not isinstance(found, str) and burst_limit_glycol(volume_share_glycol(found.mass_share))[1]
-    )
     return (None, "beyond the table", params) if at_end else (False, "slush bursts", params)
 
 
@@ -231,7 +235,7 @@ def glycol_needed(low_degC: float, pocket: Pocket, *, relieved: bool) -> float:
 
     Example:
         >>> round(glycol_needed(-28.9, "open", relieved=False), 3)
-        0.322
+        0.314
         >>> round(glycol_needed(-28.9, "sealed", relieved=False), 3)
         0.47
 

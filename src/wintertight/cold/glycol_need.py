@@ -55,7 +55,7 @@ def burst_need_by_ice(temperature_degC: float) -> float:
 
     Example:
         >>> round(burst_need_by_ice(-17.78), 3)
-        0.239
+        0.237
 
     Sources: ashrae-fundamentals (freezing points); math-for-hvacr p. 97 (the ice fraction)
     """
@@ -107,7 +107,7 @@ def burst_need(temperature_degC: float) -> float:
 
     Example:
         >>> round(burst_need(-30.0), 3)
-        0.322
+        0.314
 
     Sources: ashrae-fundamentals; math-for-hvacr p. 97
     """

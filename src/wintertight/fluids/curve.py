@@ -6,11 +6,13 @@ The monotone cubic of Fritsch and Carlson does neither: it passes through every 
 falls where they fall, and has one inverse.
 """
 
+import math
 from bisect import bisect_right
 from collections.abc import Sequence
 from itertools import pairwise
 
-_HALVINGS = 60
+_MOST_STEPS = 60
+_CLOSE = 1e-15
 
 
 class MonotoneCurve:
@@ -47,24 +49,45 @@ class MonotoneCurve:
     def at(self, x: float) -> float:
         """Give y at x, which must lie between the first and the last point."""
         k = min(max(bisect_right(self.x, x) - 1, 0), len(self.x) - 2)
+        return self._at_and_slope(k, x)[0]
+
+    def where(self, y: float) -> float:
+        """Give x at y, which must lie between the first and the last point.
+
+        Newton's step inside the one piece that holds y, and halving where that would leave it.
+        """
+        k = self._piece_of(y)
+        low, high = self.x[k], self.x[k + 1]
+        x = low + (high - low) * (y - self.y[k]) / (self.y[k + 1] - self.y[k])
+        for _ in range(_MOST_STEPS):
+            value, slope = self._at_and_slope(k, x)
+            if (value > y) == self._falling:
+                low = x
+            else:
+                high = x
+            step = (value - y) / slope if slope != 0.0 else math.inf
+            following = x - step
+            if not low <= following <= high:
+                following = 0.5 * (low + high)
+            if abs(following - x) <= _CLOSE * abs(x):
+                return following
+            x = following
+        return x
+
+    def _piece_of(self, y: float) -> int:
+        key = (lambda v: -v) if self._falling else None
+        k = bisect_right(self.y, -y if self._falling else y, key=key) - 1
+        return min(max(k, 0), len(self.x) - 2)
+
+    def _at_and_slope(self, k: int, x: float) -> tuple[float, float]:
         h = self.x[k + 1] - self.x[k]
         t = (x - self.x[k]) / h
         y0, y1 = self.y[k], self.y[k + 1]
         m0, m1 = h * self._slopes[k], h * self._slopes[k + 1]
         c2 = 3.0 * (y1 - y0) - 2.0 * m0 - m1
         c3 = m0 + m1 - 2.0 * (y1 - y0)
-        return y0 + t * (m0 + t * (c2 + t * c3))
-
-    def where(self, y: float) -> float:
-        """Give x at y, by halving; y must lie between the first and the last point."""
-        low, high = self.x[0], self.x[-1]
-        for _ in range(_HALVINGS):
-            middle = 0.5 * (low + high)
-            if (self.at(middle) > y) == self._falling:
-                low = middle
-            else:
-                high = middle
-        return 0.5 * (low + high)
+        value = y0 + t * (m0 + t * (c2 + t * c3))
+        return value, (m0 + t * (2.0 * c2 + 3.0 * t * c3)) / h
 
 
 def _inner_slope(h0: float, h1: float, d0: float, d1: float) -> float:
