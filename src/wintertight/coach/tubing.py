@@ -15,8 +15,8 @@ from wintertight.units import INCH_M
 
 
 @dataclass(frozen=True, slots=True)
-class Tube:
-    """One size of tube.
+class Bore:
+    """One size of tube, and its bore.
 
     Attributes:
         nominal: the size by name, as "1/2".
@@ -90,9 +90,9 @@ _TABLES: Mapping[str, tuple[str, _Rows]] = MappingProxyType(
 MATERIALS: tuple[str, ...] = tuple(_TABLES)
 """Materials whose sizes are known here."""
 
-TUBES: Mapping[tuple[str, str], Tube] = MappingProxyType(
+BORES: Mapping[tuple[str, str], Bore] = MappingProxyType(
     {
-        (nominal, material): Tube(
+        (nominal, material): Bore(
             nominal,
             material,
             outside_m=float(outside) * INCH_M,
@@ -104,10 +104,10 @@ TUBES: Mapping[tuple[str, str], Tube] = MappingProxyType(
         for nominal, outside, thin, thick in rows
     }
 )
-"""Every tube by nominal size and material."""
+"""Every size by nominal size and material."""
 
 
-def tube(nominal: str, material: str = "PEX") -> Tube:
+def bore(nominal: str, material: str = "PEX") -> Bore:
     """Find a tube by its name.
 
     Args:
@@ -121,16 +121,16 @@ def tube(nominal: str, material: str = "PEX") -> Tube:
         OutOfRange: no such tube is known.
 
     Example:
-        >>> half = tube("1/2")
+        >>> half = bore("1/2")
         >>> round(half.largest_bore_m / INCH_M, 3), round(half.middle_bore_m / INCH_M, 3)
         (0.485, 0.475)
 
     Sources: astm-f876; astm-b88-type-l; astm-b88-type-m and astm-d3309 (both from memory)
     """
     name = nominal.strip().removesuffix("in").removesuffix('"').strip()
-    found = TUBES.get((name, material))
+    found = BORES.get((name, material))
     if found is None:
-        sizes = ", ".join(n for n, m in TUBES if m == material) or "none"
+        sizes = ", ".join(n for n, m in BORES if m == material) or "none"
         message = f"no {material} tube of {nominal!r} is known (sizes: {sizes})"
         raise OutOfRange(message)
     return found

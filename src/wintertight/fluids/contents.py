@@ -59,7 +59,7 @@ class Contents:
         return cls(air=1.0)
 
     def as_mapping(self) -> Mapping[str, float]:
-        """Give all five shares by name; they add up to 1."""
+        """Give all five shares [1] by name; they add up to 1."""
         return {
             "water": self.water,
             "glycol": self.glycol,

@@ -47,12 +47,12 @@ class MonotoneCurve:
         self._slopes = (first, *inner, last)
 
     def at(self, x: float) -> float:
-        """Give y at x, which must lie between the first and the last point."""
+        """Give y, in the unit of the points, at x, which must lie between the first and the last point."""
         k = min(max(bisect_right(self.x, x) - 1, 0), len(self.x) - 2)
         return self._at_and_slope(k, x)[0]
 
     def where(self, y: float) -> float:
-        """Give x at y, which must lie between the first and the last point.
+        """Give x, in the unit of the points, at y, which must lie between the first and the last point.
 
         Newton's step inside the one piece that holds y, and halving where that would leave it.
         """

@@ -31,9 +31,12 @@ def _freezing_curve() -> MonotoneCurve:
 
 @cache
 def coldest_ethanol() -> float:
-    """Give the freezing point at the end of the table [degC].
+    """Give the freezing point at the end of the table.
 
     A richer mixture freezes no warmer: the ice line falls on to below -100 degC.
+
+    Returns:
+        The freezing point [degC].
 
     Sources: lange table 5.13, last row; memory (beyond it)
     """

@@ -37,10 +37,13 @@ def _share_curve() -> MonotoneCurve:
 
 @cache
 def coldest_glycol() -> float:
-    """Give the freezing point at the end of the table [degC].
+    """Give the freezing point at the end of the table.
 
     A mixture richer than the table's last row freezes no warmer than this: the ice line goes on
     falling, and pure propylene glycol freezes near -59 degC.
+
+    Returns:
+        The freezing point [degC].
 
     Sources: ashrae-fundamentals table of propylene glycol, last row; memory (pure glycol)
     """

@@ -64,7 +64,7 @@ class Ice:
     """A mass share of ice, a bound on it, or why there is none.
 
     Attributes:
-        fraction: ice [1 of the mass]; None where it is not known.
+        fraction: share of the mass that is ice [1]; None where it is not known.
         at_least: it is known to be no less than this [1].
         why_null: key of the reason where the fraction is None.
     """
