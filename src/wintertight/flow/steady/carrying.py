@@ -1,17 +1,18 @@
 """Which links can carry flow at all; every other link carries exactly nothing.
 
 A link carries only where it lies on a simple path between two nodes at which water enters or
-leaves: a held head or a demand. Join all of these to one outside node; then the links that
-can carry are those in one biconnected part with that node.
+leaves, a held head or a demand, or in a ring with a pump. Join all entries to one outside node;
+then the links that can carry are those in one biconnected part with that node, and those in a
+biconnected ring that holds a pump.
 
 Sources: the search is Tarjan's of 1972 for biconnected parts (memory), made iterative here.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 import numpy as np
 
-from wintertight.flow.steady.network import Bools, PipeNetwork
+from wintertight.flow.steady.network import Bools, LinkKind, PipeNetwork
 
 
 def carrying_links(network: PipeNetwork, open_links: Bools) -> Bools:
@@ -27,6 +28,7 @@ def carrying_links(network: PipeNetwork, open_links: Bools) -> Bools:
     Sources: memory (biconnected parts of a graph, Tarjan 1972).
     """
     outside = len(network.node_ids)
+    pumps = set(np.flatnonzero(network.kind == LinkKind.PUMP).tolist())
     ends = list(zip(network.start.tolist(), network.end.tolist(), strict=True))
     touching: list[list[int]] = [[] for _ in range(outside + 1)]
     for link in np.flatnonzero(open_links).tolist():
@@ -38,21 +40,28 @@ def carrying_links(network: PipeNetwork, open_links: Bools) -> Bools:
         touching[outside].append(len(ends))
         ends.append((outside, node))
     carrying = np.zeros(len(ends), dtype=np.bool_)
-    carrying[_linked_with_root(outside, ends, touching)] = True
+    entered = [-1] * len(touching)
+    for root in range(outside, -1, -1):
+        if entered[root] < 0:
+            for part in _biconnected_parts(root, ends, touching, entered):
+                through = any(ends[edge][0] == outside for edge in part)
+                if through or (len(part) > 1 and pumps.intersection(part)):
+                    carrying[part] = True
     return carrying[: len(network.link_ids)]
 
 
-def _linked_with_root(
-    root: int, ends: Sequence[tuple[int, int]], touching: Sequence[Sequence[int]]
-) -> list[int]:
-    """Give all edges in biconnected parts that hold the root: depth first, without recursion."""
-    entered = [-1] * len(touching)
+def _biconnected_parts(
+    root: int,
+    ends: Sequence[tuple[int, int]],
+    touching: Sequence[Sequence[int]],
+    entered: list[int],
+) -> Iterator[list[int]]:
+    """Give the edges of each biconnected part around a root: depth first, without recursion."""
     lowest = [0] * len(touching)
     entered[root] = 0
     clock = 1
-    used = [False] * len(ends)
+    used: set[int] = set()
     edges: list[int] = []
-    found: list[int] = []
     way = [(root, iter(touching[root]), 0)]
     while way:
         node, rest, mark = way[-1]
@@ -64,13 +73,12 @@ def _linked_with_root(
             above = way[-1][0]
             lowest[above] = min(lowest[above], lowest[node])
             if lowest[node] >= entered[above]:
-                if above == root:
-                    found.extend(edges[mark:])
+                yield edges[mark:]
                 del edges[mark:]
             continue
-        if used[edge]:
+        if edge in used:
             continue
-        used[edge] = True
+        used.add(edge)
         other = ends[edge][0] + ends[edge][1] - node
         if entered[other] < 0:
             entered[other] = lowest[other] = clock
@@ -79,4 +87,3 @@ def _linked_with_root(
         else:
             lowest[node] = min(lowest[node], entered[other])
         edges.append(edge)
-    return found

@@ -24,8 +24,9 @@ from wintertight.flow.steady.network import Bools, Floats, LinkKind, PipeNetwork
 
 _RELATIVE_CHANGE: Final = 1e-10
 _LEAST_CHANGE_M3_S: Final = 1e-15
+_LEAST_FLOW_M3_S: Final = 1e-12
 _MOST_STEPS: Final = 150
-_MOST_SEARCHES: Final = 40
+_MOST_SEARCHES: Final = 60
 _MOST_ROUNDS: Final = 20
 _PUSH_M: Final = 1e-9
 _BACK_SLOPES: Final = (1e10, 1e12, 1e14)
@@ -38,8 +39,8 @@ class Steady:
 
     Attributes:
         flow_m3_s: flow of each link, positive from start to end; exactly 0 where none can be.
-        head_m: head of each node; nan where no held head reaches it, or only against a
-            one-way link.
+        head_m: head of each node [m]; a dead end has the head it hangs on; nan where no held
+            head reaches, or only against a one-way link.
         iterations: Newton steps made.
         residual: largest change of a flow in the last of them [m3/s].
     """
@@ -140,16 +141,19 @@ class _Run:
         carried, lost = self._balance(plan, self._resistance(plan), start)
         flow = np.zeros(len(network.link_ids))
         flow[plan.links] = carried
-        head = network.fixed_head_m.copy()
-        head[plan.nodes] = plan.root_head - plan.paths @ lost
+        head = plan.top_head - plan.paths @ lost
         plan.standing.fill(head)
         wrong = one_way & ~closed & (flow < 0.0)
         if closed.any():
             push = head[network.start] - head[network.end]
             push += np.where(network.kind == LinkKind.PUMP, network.pump_shutoff_m, 0.0)
             wrong |= closed & (push > _PUSH_M)
+            if np.any(one_way & (flow == 0.0) & (push > _PUSH_M)):
+                # A closed link passes its head on to water that could move: open it.
+                wrong |= closed & (push > -_PUSH_M)
         steady = Steady(flow, head, self.steps, self.change)
-        if continuity_error(network, flow) > _CONTINUITY:
+        largest = float(np.abs(flow).max(initial=0.0))
+        if largest > _LEAST_FLOW_M3_S and continuity_error(network, flow) > _CONTINUITY:
             message = "flows do not balance at the nodes"
             raise NoSteadyFlow(message, self.steps, self.change)
         return steady, wrong
@@ -191,7 +195,7 @@ class _Run:
             self.steps += 1
             share, lost, slope = _search(plan, resistance, flow, step, turn, fall)
             flow = flow + share * step
-            self.change = share * float(np.abs(step).max())
+            self.change = float(np.abs(step).max())
             if self.change <= max(_RELATIVE_CHANGE * float(np.abs(flow).max()), _LEAST_CHANGE_M3_S):
                 return flow, lost
         message = "the flows do not settle"
@@ -221,11 +225,13 @@ def _search(  # noqa: PLR0913, PLR0917 - one step in all its parts
         now = float(turn @ (plan.loop_head - plan.loops @ lost))
         if now >= -0.5 * fall and (tries == 0 or now <= 0.5 * fall):
             break
+        # False position; the end that stays is halved so that a kink cannot hold it.
         if now < 0.0:
-            high, high_fall = share, now
+            high, high_fall, low_fall = share, now, low_fall * (0.5 if tries > 1 else 1.0)
         else:
-            low, low_fall = share, now
-        share = low + (high - low) * float(np.clip(low_fall / (low_fall - high_fall), 0.1, 0.9))
+            low, low_fall, high_fall = share, now, high_fall * 0.5
+        if tries < _MOST_SEARCHES - 1:
+            share = low + (high - low) * low_fall / (low_fall - high_fall)
     return share, lost, slope
 
 

@@ -16,7 +16,7 @@ STANDARD_GRAVITY_M_S2: Final = 9.80665
 _GUESS_VELOCITY_M_S: Final = 0.5
 _LEAST_SLOPE: Final = 1e-9  # [s/m2]; keeps a loop of links at rest solvable
 _PUMP_START: Final = 1e-6  # share of the run-out flow below which a pump curve with n < 1 is cut
-_BEYOND_RUN_OUT: Final = 1e8  # how much steeper a pump's curve falls once it gains nothing
+_BEYOND_RUN_OUT: Final = 1e6  # how much steeper a pump's curve falls once it gains nothing
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,9 +1,9 @@
 """Compile a network and its open links into loops, once; then each solve is small.
 
-The carrying links hold a spanning tree that hangs from the held heads; each further link
-closes one loop. Flows that are the tree's own flows plus any mix of loops keep continuity at
-every node by construction, so Newton's step of the global gradient method needs one unknown a
-loop instead of one a node, and the heads follow along the tree.
+A spanning tree hangs from the held heads; each carrying link outside it closes one loop. Flows
+that are the tree's own flows plus any mix of loops keep continuity at every node by
+construction, so Newton's step of the global gradient method needs one unknown a loop instead of
+one a node, and the heads follow along the tree.
 """
 
 from collections import OrderedDict, deque
@@ -31,11 +31,10 @@ class LoopPlan:
         chords: place in ``links`` of the link that closes each loop.
         loop_head: head that drives each loop [m].
         tree_flow: flows along the tree that meet the demands [m3/s].
-        nodes: free nodes the tree reaches.
-        paths: one row a node: the links from its held head to it.
-        root_head: the held head each of them hangs from [m].
+        paths: one row a node: the carrying links from the top of its tree to it.
+        top_head: the held head its tree hangs from, 0 where it hangs from none [m].
         laws: head-loss constants of the carrying links.
-        standing: how heads spread into what stands still.
+        standing: how heads pass on to trees that hang from no held head.
         unfed: a node with a demand but no open way to it, or -1.
     """
 
@@ -45,9 +44,8 @@ class LoopPlan:
     chords: Ints
     loop_head: Floats
     tree_flow: Floats
-    nodes: Ints
     paths: Floats
-    root_head: Floats
+    top_head: Floats
     laws: LossLaws
     standing: StandingWater
     unfed: int
@@ -89,63 +87,68 @@ def _compile(network: PipeNetwork, open_links: Bools, closed: Bools) -> LoopPlan
     kinds = network.kind[carrying]
     groups = [carrying[kinds == kind] for kind in (LinkKind.PIPE, LinkKind.LOSS, LinkKind.PUMP)]
     links = np.concatenate(groups)
-    paths, roots, chords = _hang_tree(network, links)
+    paths, tops, in_tree = _hang_trees(network, passing, links)
+    chords = np.flatnonzero(~in_tree)
     start, end = network.start[links], network.end[links]
     loops = paths[start[chords]] - paths[end[chords]]
     loops[np.arange(chords.size), chords] += 1.0
     held = np.where(network.is_fixed, network.fixed_head_m, 0.0)
-    root_head = held[roots]
+    top_head = held[tops]
     demand = np.where(network.is_fixed, 0.0, network.demand_m3_s)
-    unfed = np.flatnonzero((demand != 0.0) & (roots < 0))
-    nodes = np.flatnonzero(~network.is_fixed & (roots >= 0))
+    unfed = np.flatnonzero((demand != 0.0) & ~network.is_fixed[tops])
+    gates = network.carries_one_way & open_links
+    gates[carrying] = False
     return LoopPlan(
         links=links,
         loops=loops,
         loops_turned=np.ascontiguousarray(loops.T),
         chords=chords,
-        loop_head=root_head[start[chords]] - root_head[end[chords]],
+        loop_head=top_head[start[chords]] - top_head[end[chords]],
         tree_flow=demand @ paths,
-        nodes=nodes,
-        paths=paths[nodes],
-        root_head=root_head[nodes],
+        paths=paths,
+        top_head=top_head,
         laws=LossLaws.of(network, links, groups[0].size, groups[2].size),
-        standing=StandingWater.of(network, passing, open_links & closed, roots >= 0),
+        standing=StandingWater.of(network, tops, np.flatnonzero(gates)),
         unfed=int(unfed[0]) if unfed.size else -1,
     )
 
 
-def _hang_tree(network: PipeNetwork, links: Ints) -> tuple[Floats, Ints, Ints]:
-    """Give the path to each node, its held node (-1 if none) and the links that close loops.
+def _hang_trees(network: PipeNetwork, passing: Bools, links: Ints) -> tuple[Floats, Ints, Bools]:
+    """Give the path to each node, the node its tree hangs from, and the carrying links in trees.
 
-    One-way links are taken into the tree last: a closed one then closes a loop and no branch.
+    One-way links are taken in last, so that a reluctant one closes a loop and is no branch;
+    where they carry nothing they are not taken in at all: they pass a head on one way only.
     """
     n, m = len(network.node_ids), links.size
-    paths = np.zeros((n, m))
-    roots = np.full(n, -1, dtype=np.int64)
-    one_way = network.carries_one_way[links].tolist()
+    place = np.full(passing.size, -1, dtype=np.int64)
+    place[links] = np.arange(m)
+    one_way = network.carries_one_way
     touching: list[list[tuple[int, int, float]]] = [[] for _ in range(n)]
-    ends = zip(network.start[links].tolist(), network.end[links].tolist(), strict=True)
-    for place, (start, end) in enumerate(ends):
-        touching[start].append((place, end, 1.0))
-        touching[end].append((place, start, -1.0))
-    fixed = np.flatnonzero(network.is_fixed).tolist()
-    roots[fixed] = fixed
-    first = deque((node, step) for node in fixed for step in touching[node])
-    later: deque[tuple[int, tuple[int, int, float]]] = deque()
+    for link in np.flatnonzero(passing & ~(one_way & (place < 0))).tolist():
+        start, end = int(network.start[link]), int(network.end[link])
+        touching[start].append((link, end, 1.0))
+        touching[end].append((link, start, -1.0))
+    paths = np.zeros((n, m))
+    tops = np.full(n, -1, dtype=np.int64)
     in_tree = np.zeros(m, dtype=np.bool_)
-    while first or later:
-        if not first:
-            node, (place, other, sign) = later.popleft()
-        else:
-            node, (place, other, sign) = first.popleft()
-            if one_way[place]:
-                later.append((node, (place, other, sign)))
+    fixed = np.flatnonzero(network.is_fixed)
+    tops[fixed] = fixed
+    for seeds in (fixed.tolist(), *([node] for node in range(n))):
+        if len(seeds) == 1 and tops[seeds[0]] < 0:
+            tops[seeds[0]] = seeds[0]
+        queue = deque((node, *step) for node in seeds for step in touching[node])
+        later: deque[tuple[int, int, int, float]] = deque()
+        while queue or later:
+            node, link, other, sign = step = (queue or later).popleft()
+            if tops[other] >= 0:
                 continue
-        if roots[other] >= 0:
-            continue
-        in_tree[place] = True
-        roots[other] = roots[node]
-        paths[other] = paths[node]
-        paths[other, place] = sign
-        first.extend((other, step) for step in touching[other])
-    return paths, roots, np.flatnonzero(~in_tree)
+            if one_way[link] and queue:
+                later.append(step)
+                continue
+            tops[other] = tops[node]
+            paths[other] = paths[node]
+            if place[link] >= 0:
+                in_tree[place[link]] = True
+                paths[other, place[link]] = sign
+            queue.extend((other, *step) for step in touching[other])
+    return paths, tops, in_tree

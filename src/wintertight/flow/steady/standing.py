@@ -1,81 +1,60 @@
-"""Heads in water that stands still: a dead end has the head of the place it hangs on."""
+"""Heads in water that stands still behind one-way links."""
 
-from collections import deque
 from dataclasses import dataclass
-from typing import Self
+from typing import Final, Self
 
 import numpy as np
 
-from wintertight.flow.steady.network import Bools, Floats, Ints, LinkKind, PipeNetwork
+from wintertight.flow.steady.network import Floats, Ints, LinkKind, PipeNetwork
+
+_SAME_M: Final = 1e-12
 
 
 @dataclass(frozen=True, eq=False, slots=True)
 class StandingWater:
-    """How known heads spread: first over open links both ways, then through one-way links.
+    """How heads pass through one-way links at rest, from start to end and never back.
 
     Attributes:
-        nodes: nodes that stand in open connection with a node of known head.
-        sources: the node of known head each of them hangs on.
-        gates: rows (link, start, end) of one-way links, behind which heads may be unknown yet.
-        lifts: head a gate adds to water at rest [m]: a pump's shut-off head.
-        groups: the nodes in open two-way connection with each node.
+        adrift: for each node whether its tree hangs from no held head.
+        gates: rows (start, end, lift [m], the nodes that move with the end): one-way links at
+            rest that lead to such a tree. A pump at rest lifts by its shut-off head.
     """
 
-    nodes: Ints
-    sources: Ints
-    gates: tuple[tuple[int, int, float], ...]
-    groups: tuple[Ints, ...]
+    adrift: Ints
+    gates: tuple[tuple[int, int, float, Ints], ...]
 
     @classmethod
-    def of(cls, network: PipeNetwork, passing: Bools, shut: Bools, reached: Bools) -> Self:
-        """Follow the links that pass; ``shut`` are the one-way links held closed by the heads."""
-        one_way = network.carries_one_way
-        n = len(network.node_ids)
-        touching: list[list[int]] = [[] for _ in range(n)]
-        for link in np.flatnonzero(passing & ~one_way).tolist():
-            start, end = int(network.start[link]), int(network.end[link])
-            touching[start].append(end)
-            touching[end].append(start)
-        known = reached | network.is_fixed
-        hangs = _spread(touching, np.flatnonzero(known).tolist())
-        dead = np.flatnonzero((hangs >= 0) & ~known)
+    def of(cls, network: PipeNetwork, tops: Ints, resting: Ints) -> Self:
+        """Gather the gates among the one-way links at rest, given the top of each node's tree."""
+        adrift = ~network.is_fixed[tops]
         lift = np.where(network.kind == LinkKind.PUMP, network.pump_shutoff_m, 0.0)
-        gates = tuple(
-            (int(network.start[link]), int(network.end[link]), float(lift[link]))
-            for link in np.flatnonzero((passing | shut) & one_way).tolist()
-            if hangs[network.end[link]] < 0
-        )
-        behind = [_spread(touching, [end]) for _, end, _ in gates]
-        return cls(
-            nodes=dead,
-            sources=hangs[dead],
-            gates=gates,
-            groups=tuple(np.flatnonzero(group >= 0) for group in behind),
-        )
+        gates = []
+        for link in resting.tolist():
+            start, end = int(network.start[link]), int(network.end[link])
+            if adrift[end] and tops[start] != tops[end]:
+                gates.append((start, end, float(lift[link]), np.flatnonzero(tops == tops[end])))
+        return cls(adrift=np.flatnonzero(adrift), gates=tuple(gates))
 
     def fill(self, head: Floats) -> None:
-        """Write the heads of standing water into the array of all heads, nan where unknown."""
-        head[self.nodes] = head[self.sources]
+        """Shift the heads of trees adrift to the highest head that pushes on them.
+
+        What nothing pushes on becomes nan.
+
+        Args:
+            head: heads of all nodes [m], those adrift counted from the top of their tree.
+        """
+        if not self.adrift.size:
+            return
+        relative = head[self.adrift]
+        head[self.adrift] = np.nan
+        known = dict(zip(self.adrift.tolist(), relative.tolist(), strict=True))
         for _ in self.gates:
-            offers = [
-                (head[start] + lift, group)
-                for (start, end, lift), group in zip(self.gates, self.groups, strict=True)
-                if np.isnan(head[end]) and not np.isnan(head[start])
-            ]
-            if not offers:
+            settled = True
+            for start, end, lift, group in self.gates:
+                pushed = head[start] + lift
+                if pushed > head[end] + _SAME_M or (np.isnan(head[end]) and not np.isnan(pushed)):
+                    shift = pushed - known[end]
+                    head[group] = [known[node] + shift for node in group.tolist()]
+                    settled = False
+            if settled:
                 return
-            highest, group = max(offers, key=lambda offer: float(offer[0]))
-            head[group] = highest
-
-
-def _spread(touching: list[list[int]], seeds: list[int]) -> Ints:
-    hangs = np.full(len(touching), -1, dtype=np.int64)
-    hangs[seeds] = seeds
-    queue = deque(seeds)
-    while queue:
-        node = queue.popleft()
-        for other in touching[node]:
-            if hangs[other] < 0:
-                hangs[other] = hangs[node]
-                queue.append(other)
-    return hangs
