@@ -1,0 +1,1 @@
+"""One coach as a network: what flows, what stays, and where."""

@@ -1,0 +1,48 @@
+"""Which side of what is uncertain a calculation takes."""
+
+from dataclasses import dataclass
+from typing import Literal
+
+from wintertight.coach.quantity import Quantity
+
+UPPER_95 = 0.82
+"""Share of a spread (two standard deviations) at the upper 95 % point: 1.645/2 [1]."""
+
+
+@dataclass(frozen=True, slots=True)
+class Case:
+    """How a card's uncertain values are taken when its network is built.
+
+    Attributes:
+        name: for traces and reports.
+        mixing: laminar runs as many as fittings ("all"), half as many ("half"), or none ("plug").
+        bore: largest bore the tolerances allow, or the middle one.
+        lengths: the card's best values, or their upper 95 % points.
+    """
+
+    name: str
+    mixing: Literal["all", "half", "plug"] = "all"
+    bore: Literal["largest", "middle"] = "largest"
+    lengths: Literal["best", "upper"] = "best"
+
+    def length_m(self, length: Quantity) -> float:
+        """Give the length [m] this case takes."""
+        if self.lengths == "best":
+            return length.value
+        return length.value * (1.0 + UPPER_95 * length.spread)
+
+    def volume_m3(self, volume: Quantity) -> float:
+        """Give the volume of a hollow [m3] this case takes."""
+        return self.length_m(volume)
+
+    def runs(self, bends: int) -> int | None:
+        """Give the number of laminar runs [1] in a line with so many bends; None is plug flow."""
+        if self.mixing == "plug":
+            return None
+        runs = bends + 1
+        return runs if self.mixing == "all" else max(1, (runs + 1) // 2)
+
+
+BEST = Case("best values")
+CAREFUL = Case("careful side", mixing="half", lengths="upper")
+PLUG = Case("plug flow", mixing="plug")

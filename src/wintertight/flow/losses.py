@@ -1,0 +1,70 @@
+"""How hard it is to flow through a fitting.
+
+Fixtures are emitters: a flow at a pressure. Fittings are a loss coefficient on the velocity head of
+half-inch tube. All are common practice; a real coach's values differ and change minutes, not shares.
+"""
+
+import math
+from collections.abc import Mapping
+from types import MappingProxyType
+
+GRAVITY = 9.80665
+"""Standard gravity [m/s2]."""
+
+WATER_DENSITY = 998.2
+"""Water at 20 degC [kg/m3]."""
+
+GALLON_PER_MINUTE = 3.785411784e-3 / 60.0
+"""One US gallon per minute [m3/s]."""
+
+PSI = 6894.757293168
+"""One pound per square inch [Pa]."""
+
+HALF_INCH_BORE_M = 0.485 * 0.0254
+"""Bore of half-inch PEX, to which loss coefficients refer [m]."""
+
+BEND_LOSS = 1.2
+"""Loss coefficient of one insert elbow or coupling [1]; common practice."""
+
+PLASTIC_ROUGHNESS_M = 1.5e-6
+"""Roughness of drawn plastic tube [m]."""
+
+EMITTERS: Mapping[str, tuple[float, float]] = MappingProxyType(
+    {
+        "kitchen tap": (1.8, 40.0),
+        "lavatory tap": (1.2, 40.0),
+        "shower": (1.8, 40.0),
+        "tub": (3.0, 40.0),
+        "outside shower": (1.8, 40.0),
+        "gravity toilet": (2.5, 40.0),
+        "low point": (6.0, 40.0),
+        "city inlet": (3.0, 40.0),
+    }
+)
+"""Flow [gal/min] through one side of a fixture at a pressure [psi]; common practice."""
+
+COEFFICIENTS: Mapping[str, float] = MappingProxyType(
+    {
+        "ball valve": 0.5,
+        "half-turned valve": 12.0,
+        "check valve": 4.0,
+        "strainer": 3.0,
+        "filter housing": 4.0,
+        "tank heater": 2.0,
+        "source": 1.0,
+    }
+)
+"""Loss coefficient on the velocity head in half-inch tube [1]; common practice."""
+
+
+def emitter_resistance(kind: str) -> float:
+    """Give the resistance [s2/m5] of one side of a fixture, h = r q |q|."""
+    gallons, psi = EMITTERS[kind]
+    head = psi * PSI / (WATER_DENSITY * GRAVITY)
+    return head / (gallons * GALLON_PER_MINUTE) ** 2
+
+
+def fitting_resistance(kind: str, bore_m: float = HALF_INCH_BORE_M) -> float:
+    """Give the resistance [s2/m5] of a fitting on the velocity head in a bore [m]."""
+    area = math.pi / 4.0 * bore_m**2
+    return COEFFICIENTS[kind] / (2.0 * GRAVITY * area**2)

@@ -1,0 +1,277 @@
+"""Letting fluid run from open outlets until a rule says stop."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, field, replace
+from types import MappingProxyType
+
+import numpy as np
+import numpy.typing as npt
+
+from wintertight.flow.coach_network import CoachNetwork
+from wintertight.flow.held import Held, VesselHeld
+from wintertight.flow.hydraulics import STILL_M3_S, steady_flow
+from wintertight.flow.routing import Leg, carry, route
+from wintertight.flow.state import Books, State, five
+from wintertight.flow.stream import AIR, SHARES, Stream, shares_of
+
+Array = npt.NDArray[np.float64]
+
+CHUNK_M3 = 0.1e-3
+"""Volume moved between two looks at the flow [m3]; a tenth of a litre."""
+
+COLOUR_SHARE = 0.10
+"""Share of the supply's strength at which colour shows at an outlet [1]; common practice."""
+
+LIMIT_M3 = 12e-3
+"""Volume after which an outlet that never clears is given up [m3]; about three gallons."""
+
+
+@dataclass(frozen=True, slots=True)
+class Until:
+    """When to stop a run; whichever comes first, and always at ``limit_m3``.
+
+    Attributes:
+        run_on_s: seconds after first colour at the watched outlet [s].
+        seconds: seconds in all [s].
+        volume_m3: volume in all [m3].
+        limit_m3: volume after which the run is given up [m3].
+    """
+
+    run_on_s: float | None = None
+    seconds: float | None = None
+    volume_m3: float | None = None
+    limit_m3: float = LIMIT_M3
+
+
+@dataclass(frozen=True, slots=True)
+class OutletRun:
+    """What was seen at one outlet.
+
+    Attributes:
+        outlet: its control.
+        volume_m3: what came out [m3].
+        seconds: how long it ran [s].
+        first_colour_s: when colour showed [s]; None if it never did.
+        first_colour_m3: what had come out by then [m3].
+        strength: share of the supply's strength in the last of what came out [1].
+        given_up: stopped at the limit.
+        flow_m3_s: flow at the end [m3/s].
+    """
+
+    outlet: str
+    volume_m3: float
+    seconds: float
+    first_colour_s: float | None
+    first_colour_m3: float | None
+    strength: float
+    given_up: bool
+    flow_m3_s: float
+
+
+@dataclass(slots=True)
+class Running:
+    """A run that is under way; ``step`` moves it on, ``finish`` gives the state after it."""
+
+    network: CoachNetwork
+    state: State
+    held: dict[str, Held] = field(init=False)
+    pools: dict[str, Array] = field(init=False)
+    seconds: float = 0.0
+    volume_m3: dict[str, float] = field(default_factory=dict)
+    colour_s: dict[str, float] = field(default_factory=dict)
+    colour_m3: dict[str, float] = field(default_factory=dict)
+    strength: dict[str, float] = field(default_factory=dict)
+    legs: tuple[Leg, ...] = ()
+    still: bool = False
+    _came_in: Array = field(default_factory=lambda: np.zeros(SHARES + 1))
+    _went_out: Array = field(default_factory=lambda: np.zeros(SHARES + 1))
+    _flows: Array | None = None
+    _owned: set[str] = field(default_factory=set)
+
+    def __post_init__(self) -> None:
+        """Take the contents over; each is copied when it first moves."""
+        self.held = dict(self.state.held)
+        self.pools = dict(self.state.pools)
+        self.look()
+
+    def look(self) -> None:
+        """Solve the flow anew with what the lines hold now."""
+        now = replace(self.state, held=self.held)
+        steady = steady_flow(self.network, now, start_flows=self._flows)
+        same = self._flows is not None and bool(
+            np.array_equal(_signs(steady.flow_m3_s), _signs(self._flows))
+        )
+        self._flows = steady.flow_m3_s
+        if same:
+            flows = dict(zip(self.network.links, self._flows, strict=True))
+            self.legs = tuple(
+                replace(leg, flow_m3_s=abs(float(flows[leg.link.id]))) for leg in self.legs
+            )
+        else:
+            self.legs = route(self.network, self._flows)
+        self.still = not self.legs
+        for leg in self.legs:
+            if leg.link.id in self.held and leg.link.id not in self._owned:
+                self.held[leg.link.id] = self.held[leg.link.id].copy()
+                self._owned.add(leg.link.id)
+
+    @property
+    def flow_m3_s(self) -> float:
+        """Flow out of all open outlets [m3/s]."""
+        return sum(leg.flow_m3_s for leg in self.legs if leg.link.is_outlet)
+
+    def step(self, seconds: float) -> None:
+        """Move the run on by some seconds [s], and look again."""
+        feeds = {
+            source.node: shares_of(self.state.feeds[name])
+            for name, source in self.network.sources.items()
+        }
+        carried = carry(self.legs, self.held, feeds, seconds)
+        supply = 0.0
+        for stream in carried.came_in.values():
+            self._came_in += five(stream.component_volumes, stream.volume_m3)
+            supply = max(supply, float(_strengths(stream).max()))
+        for leg in self.legs:
+            if leg.link.is_outlet and leg.link.gate and leg.link.drops_to is not None:
+                fell = carried.fell_out[leg.link.id]
+                self._watch(leg.link.gate.control, fell, leg.flow_m3_s, supply)
+                self._drop(leg.link.drops_to, fell)
+        self.seconds += seconds
+        self.look()
+
+    def _watch(self, outlet: str, stream: Stream, flow_m3_s: float, supply: float) -> None:
+        """Note what is seen at an outlet."""
+        before = self.volume_m3.get(outlet, 0.0)
+        self.volume_m3[outlet] = before + stream.volume_m3
+        if supply <= 0.0 or not len(stream.volumes):
+            return
+        strengths = _strengths(stream) / supply
+        wet = stream.shares[:, AIR] < 0.5  # noqa: PLR2004 - more liquid than air
+        if wet.any():
+            self.strength[outlet] = float(strengths[wet][-1])
+        shown = np.flatnonzero(wet & (strengths >= COLOUR_SHARE))
+        if outlet not in self.colour_s and len(shown):
+            passed = float(stream.volumes[: shown[0]].sum())
+            self.colour_m3[outlet] = before + passed
+            self.colour_s[outlet] = self.seconds + passed / flow_m3_s
+
+    def _drop(self, pool: str, stream: Stream) -> None:
+        """Let what fell out of an outlet run through a trap into a tank, or away."""
+        while pool:
+            spec = self.network.pools[pool]
+            if spec.stirred:
+                vessel = VesselHeld(spec.volume_m3, self.pools[pool][1:] / spec.volume_m3)
+                stream = vessel.push(stream, forward=True)
+                self.pools[pool] = five(vessel.mean() * spec.volume_m3, spec.volume_m3)
+            else:
+                # A tank that fills: liquid in, as much air out.
+                liquid = five(stream.component_volumes, stream.volume_m3)
+                room = min(float(liquid[:-1].sum()), float(self.pools[pool][-1]))
+                share = room / float(liquid[:-1].sum()) if room else 0.0
+                taken = liquid * share
+                taken[-1] = 0.0
+                gone = liquid - taken
+                gone[-1] += room
+                self.pools[pool] = self.pools[pool] + taken
+                self.pools[pool][-1] -= room
+                self._went_out += gone
+                return
+            pool = spec.drops_to
+        self._went_out += five(stream.component_volumes, stream.volume_m3)
+
+    def chunk_s(self) -> float:
+        """Give how long a chunk takes [s]."""
+        flow = self.flow_m3_s
+        return CHUNK_M3 / flow if flow > STILL_M3_S else 0.0
+
+    def finish(self) -> State:
+        """Give the state after the run."""
+        flowed = {leg.link.id: "flowed" for leg in self.legs if leg.link.id in self.held}
+        treated = {**self.state.treated, **flowed} if self.seconds else self.state.treated
+        books = Books(
+            self.state.books.start,
+            self.state.books.came_in + self._came_in,
+            self.state.books.went_out + self._went_out,
+        )
+        return replace(
+            self.state,
+            held=MappingProxyType(self.held),
+            pools=MappingProxyType(self.pools),
+            treated=MappingProxyType(treated),
+            books=books,
+        )
+
+    def seen(self, outlet: str, *, given_up: bool) -> OutletRun:
+        """Give what was seen at one outlet."""
+        return OutletRun(
+            outlet=outlet,
+            volume_m3=self.volume_m3.get(outlet, 0.0),
+            seconds=self.seconds,
+            first_colour_s=self.colour_s.get(outlet),
+            first_colour_m3=self.colour_m3.get(outlet),
+            strength=self.strength.get(outlet, 0.0),
+            given_up=given_up,
+            flow_m3_s=sum(
+                leg.flow_m3_s
+                for leg in self.legs
+                if leg.link.is_outlet and leg.link.gate and leg.link.gate.control == outlet
+            ),
+        )
+
+
+def _signs(flows: Array) -> Array:
+    return np.sign(np.where(np.abs(flows) > STILL_M3_S, flows, 0.0))
+
+
+def _strengths(stream: Stream) -> Array:
+    """Give the share of antifreeze in the liquid of each parcel."""
+    wet = np.maximum(1.0 - stream.shares[:, AIR], 1e-9)
+    return np.asarray(stream.shares[:, :AIR].sum(axis=1) / wet)
+
+
+def run_until(
+    network: CoachNetwork,
+    state: State,
+    outlet: str,
+    until: Until,
+    enough: Callable[[Running], bool] | None = None,
+) -> tuple[State, OutletRun]:
+    """Let fluid run from an open outlet until a rule says stop.
+
+    Args:
+        network: the coach.
+        state: how it stands; the outlet must be open already.
+        outlet: control of the outlet that is watched.
+        until: when to stop.
+        enough: asked after each chunk; True stops the run.
+
+    Returns:
+        The state after it, and what was seen at the outlet.
+    """
+    running = Running(network, state)
+    given_up = False
+    while not running.still:
+        left = _seconds_left(running, outlet, until)
+        if left <= 0.0:
+            break
+        if running.volume_m3.get(outlet, 0.0) >= until.limit_m3:
+            given_up = True
+            break
+        running.step(min(left, running.chunk_s()))
+        if enough and enough(running):
+            break
+    return running.finish(), running.seen(outlet, given_up=given_up)
+
+
+def _seconds_left(running: Running, outlet: str, until: Until) -> float:
+    """Give the seconds until a rule says stop [s]; infinite while none is near."""
+    left = np.inf
+    if until.seconds is not None:
+        left = min(left, until.seconds - running.seconds)
+    if until.volume_m3 is not None:
+        passed = running.volume_m3.get(outlet, 0.0)
+        flow = running.seen(outlet, given_up=False).flow_m3_s
+        left = min(left, (until.volume_m3 - passed) / flow if flow else 0.0)
+    if until.run_on_s is not None and outlet in running.colour_s:
+        left = min(left, running.colour_s[outlet] + until.run_on_s - running.seconds)
+    return float(left) if left > 1e-9 else 0.0  # noqa: PLR2004 - a nanosecond is rounding

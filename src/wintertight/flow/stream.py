@@ -1,0 +1,106 @@
+"""A stream: parcels of fluid in the order in which they flow.
+
+A parcel is a volume and four shares of it: glycol, ethanol, product known only by its rating, air.
+Water is the rest. Streams are exact: cutting, joining and sharing keep every volume.
+"""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+import numpy as np
+import numpy.typing as npt
+
+from wintertight.fluids.contents import Contents
+
+Array = npt.NDArray[np.float64]
+
+GLYCOL, ETHANOL, RATED, AIR = range(4)
+SHARES = 4
+DUST_M3 = 1e-15
+"""A parcel smaller than this [m3] is rounding, not fluid."""
+
+
+def shares_of(contents: Contents) -> Array:
+    """Give contents as an array of four shares [1]: glycol, ethanol, rated, air."""
+    return np.array([contents.glycol, contents.ethanol, contents.rated, contents.air])
+
+
+def contents_of(shares: Array) -> Contents:
+    """Give an array of four shares [1] as contents, rounding dust taken off."""
+    g, e, r, a = (min(max(float(x), 0.0), 1.0) for x in shares)
+    excess = max(g + e + r + a, 1.0)
+    return Contents(glycol=g / excess, ethanol=e / excess, rated=r / excess, air=a / excess)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Stream:
+    """Parcels in order of arrival.
+
+    Attributes:
+        volumes: volume of each parcel [m3], shape (p,).
+        shares: shares of each parcel [1], shape (p, 4).
+    """
+
+    volumes: Array
+    shares: Array
+
+    @classmethod
+    def of(cls, volume_m3: float, shares: Array) -> "Stream":
+        """Make a stream of one parcel."""
+        return cls(np.array([volume_m3]), shares.reshape(1, SHARES))
+
+    @property
+    def volume_m3(self) -> float:
+        """Whole volume [m3]."""
+        return float(self.volumes.sum())
+
+    @property
+    def component_volumes(self) -> Array:
+        """Volume of each of the four components [m3], shape (4,)."""
+        return np.asarray(self.volumes @ self.shares)
+
+    def scaled(self, factor: float) -> "Stream":
+        """Give the same stream with every volume times ``factor`` [1]: one branch of a split."""
+        return Stream(self.volumes * factor, self.shares)
+
+    def merged(self) -> "Stream":
+        """Join neighbours that are exactly alike."""
+        if len(self.volumes) < 2:  # noqa: PLR2004 - one parcel has no neighbour
+            return self
+        new = np.any(self.shares[1:] != self.shares[:-1], axis=1)
+        if new.all():
+            return self
+        starts = np.flatnonzero(np.concatenate(([True], new)))
+        return Stream(np.add.reduceat(self.volumes, starts), self.shares[starts])
+
+
+def mixed(streams: Iterable[Stream]) -> Stream:
+    """Mix streams that arrive at one place during the same time, each at a steady rate.
+
+    Args:
+        streams: the streams that arrive; each lasts the whole time.
+
+    Returns:
+        One stream cut at every cut of any of them; volumes and components add up exactly.
+    """
+    some = [s for s in streams if s.volume_m3 > DUST_M3]
+    if not some:
+        return Stream(np.zeros(0), np.zeros((0, SHARES)))
+    if len(some) == 1:
+        return some[0]
+    ends = [np.cumsum(s.volumes) / s.volume_m3 for s in some]
+    cuts = np.unique(np.concatenate(ends))
+    cuts = cuts[np.concatenate((np.diff(cuts) > 1e-12, [True]))]  # noqa: PLR2004 - rounding
+    cuts[-1] = 1.0
+    edges = np.concatenate(([0.0], cuts))
+    total = np.zeros((len(cuts), SHARES))
+    volumes = np.zeros(len(cuts))
+    for s, end in zip(some, ends, strict=True):
+        at = np.concatenate(([0.0], end))
+        at[-1] = 1.0
+        run = np.concatenate((np.zeros((1, SHARES)), np.cumsum(s.volumes[:, None] * s.shares, 0)))
+        for c in range(SHARES):
+            total[:, c] += np.diff(np.interp(edges, at, run[:, c]))
+        volumes += np.diff(edges) * s.volume_m3
+    keep = volumes > DUST_M3
+    return Stream(volumes[keep], total[keep] / volumes[keep, None])
