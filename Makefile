@@ -27,7 +27,7 @@ $(VENV)/.run: pyproject.toml | $(BIN)/python
 	$(call set_up,,Setting up $(VENV) to run (once; 55 MB to fetch) ...)
 
 $(VENV)/.test: pyproject.toml | $(BIN)/python
-	$(call set_up,[test],Setting up $(VENV) to test (once; 130 MB to fetch) ...)
+	$(call set_up,[test],Setting up $(VENV) to test (once; up to 130 MB to fetch) ...)
 	@touch $(VENV)/.run
 
 .PHONY: plan
@@ -42,7 +42,7 @@ test: $(VENV)/.test ## set up and run every test, and every example in the docum
 .PHONY: check
 check: $(VENV)/.test ## fast: lint, format, types, layers, examples, unit and architecture tests
 	@echo "Lint, format, types, layers ..."
-	@$(BIN)/ruff check --quiet
+	@$(BIN)/ruff check --quiet --output-format concise
 	@$(BIN)/ruff format --check --quiet
 	@$(BIN)/mypy --no-error-summary
 	@$(BIN)/lint-imports --no-logo >/dev/null || $(BIN)/lint-imports --no-logo
