@@ -30,7 +30,8 @@ KNOWN_UNITS: frozenset[str] = frozenset(
         "s", "min", "h", "1/s",
         "m3/s", "m3/h", "gal/min", "L/min",
         "kg", "g", "mol", "kg/mol", "kg/m3", "kg/s", "kg/(m2 s)",
-        "Pa", "kPa", "MPa", "psi", "Pa/m", "Pa s", "mPa s", "Pa s/m3", "s/m2", "s2/m5", "m/(m3/s)^n", "N", "N/m",
+        "Pa", "kPa", "MPa", "psi", "Pa/m", "Pa s", "mPa s", "Pa s/m3", "s/m2", "N", "N/m",
+        "s2/m5", "m/(m3/s)^n",
         "K", "degC", "degF", "K s",
         "J", "W", "J/K", "W/K", "J/kg", "J/(kg K)", "W/(m K)", "W/(m2 K)", "m2 K/W",
     }

@@ -65,7 +65,8 @@ class Survival:
     Attributes:
         safe: True, False, or None where it cannot be said: unproven.
         freezing_point_degC: of the liquid [degC]; None where not known.
-        ice_fraction: share of the mass that is ice at the design low itself [1]; None where not known.
+        ice_fraction: share of the mass that is ice at the design low itself [1]; None where not
+            known.
         reason_key: key of the reason.
         params: numbers for the sentence, in SI units and degC.
     """
@@ -237,7 +238,7 @@ def glycol_needed(low_degC: float, pocket: Pocket, *, relieved: bool) -> float:
         >>> round(glycol_needed(-28.9, "open", relieved=False), 3)
         0.314
         >>> round(glycol_needed(-28.9, "sealed", relieved=False), 3)
-        0.471
+        0.473
 
     Sources: ashrae-fundamentals; math-for-hvacr p. 97
     """

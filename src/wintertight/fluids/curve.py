@@ -47,17 +47,19 @@ class MonotoneCurve:
         self._slopes = (first, *inner, last)
 
     def at(self, x: float) -> float:
-        """Give y, in the unit of the points, at x, which must lie between the first and the last point."""
+        """Give y, in the unit of the points, at an x between the first and the last point."""
         k = min(max(bisect_right(self.x, x) - 1, 0), len(self.x) - 2)
         return self._at_and_slope(k, x)[0]
 
     def where(self, y: float) -> float:
-        """Give x, in the unit of the points, at y, which must lie between the first and the last point.
+        """Give x, in the unit of the points, at a y between the first and the last point.
 
         Newton's step inside the one piece that holds y, and halving where that would leave it.
         """
         k = self._piece_of(y)
         low, high = self.x[k], self.x[k + 1]
+        if y == self.y[k + 1]:
+            return high
         x = low + (high - low) * (y - self.y[k]) / (self.y[k + 1] - self.y[k])
         for _ in range(_MOST_STEPS):
             value, slope = self._at_and_slope(k, x)

@@ -84,6 +84,8 @@ def ethanol_before_mixing(label_share: float) -> float:
 
     Sources: melinder (density of the mixture); crc (density of ethanol)
     """
+    if label_share == 0.0:
+        return 0.0
     wanted = label_share * DENSITY_ETHANOL_20
     low, high = 0.0, HIGHEST_MASS_SHARE
     if wanted >= high * _density(high):

@@ -1,0 +1,53 @@
+import pytest
+
+from wintertight.errors import OutOfRange
+from wintertight.fluids.contents import Contents, mix
+
+
+def test_water_is_the_rest() -> None:
+    """Guards that the five shares add up to 1 and water fills what the others leave."""
+    contents = Contents(glycol=0.3, ethanol=0.1, rated=0.05, air=0.15)
+    assert contents.water == pytest.approx(0.4)
+    assert sum(contents.as_mapping().values()) == pytest.approx(1.0, abs=1e-15)
+
+
+def test_rounding_dust_is_taken_off() -> None:
+    """Guards that shares a billionth outside 0 to 1 are taken as 0 and 1."""
+    assert Contents(glycol=-5e-10).glycol == 0.0
+    assert Contents(air=1.0 + 5e-10).air == 1.0
+
+
+@pytest.mark.parametrize(
+    "shares",
+    [{"glycol": -0.01}, {"air": 1.1}, {"glycol": 0.6, "air": 0.6}, {"rated": float("nan")}],
+)
+def test_refuses_shares_that_cannot_be(shares: dict[str, float]) -> None:
+    """Guards that negative, excessive and undefined shares are refused."""
+    with pytest.raises(OutOfRange):
+        Contents(**shares)
+
+
+def test_liquid_leaves_the_air_out() -> None:
+    """Guards that the liquid's shares are those of the liquid alone, and air has no liquid."""
+    liquid = Contents(glycol=0.2, rated=0.1, air=0.5).liquid()
+    assert liquid is not None
+    assert liquid.as_mapping() == pytest.approx(
+        {"water": 0.4, "glycol": 0.4, "ethanol": 0.0, "rated": 0.2, "air": 0.0}
+    )
+    assert Contents.all_air().liquid() is None
+    assert Contents.all_water().liquid() == Contents()
+
+
+def test_mixing_adds_volumes() -> None:
+    """Guards that mixing keeps each part's volume."""
+    mixed = mix([(1.0, Contents(glycol=0.5)), (3.0, Contents(air=0.2)), (0.0, Contents(rated=1.0))])
+    assert mixed == Contents(glycol=0.125, air=0.15000000000000002)
+
+
+@pytest.mark.parametrize(
+    "parts", [[], [(0.0, Contents())], [(2.0, Contents()), (-1.0, Contents())]]
+)
+def test_refuses_mixtures_of_nothing(parts: list[tuple[float, Contents]]) -> None:
+    """Guards that mixing needs volumes that are not negative."""
+    with pytest.raises(OutOfRange):
+        mix(parts)
