@@ -36,10 +36,12 @@ from wintertight.coach.quantity import (
     Flow,
     Length,
     Metres,
+    MetresAboveZero,
     Pressure,
     Quantity,
     Volume,
 )
+from wintertight.coach.tubing import bore as bore_of
 
 SCHEMA = "wintertight/card/1"
 
@@ -60,6 +62,13 @@ CoachKind = Literal[
 ]
 
 Text = Annotated[str, StringConstraints(min_length=1, max_length=400, strip_whitespace=True)]
+
+
+def _nominal(size: str) -> str:
+    return size.removesuffix("in").removesuffix('"').strip()
+
+
+Size = Annotated[Text, AfterValidator(_nominal)]
 Id = Annotated[str, StringConstraints(pattern=r"^[A-Za-z0-9][A-Za-z0-9_-]{0,63}$")]
 
 
@@ -161,7 +170,7 @@ class LookedFor(Part):
 class LineDefaults(Part):
     """What is true of every line that does not say otherwise."""
 
-    size: Text | None = Field(default=None, description="nominal size")
+    size: Size | None = Field(default=None, description="nominal size")
     material: Text | None = Field(default=None, description="what the tube is made of")
 
 
@@ -190,8 +199,8 @@ class Fitting(Part):
     role: Text | None = Field(default=None, description="what a valve is for")
     seen: Seen = Field(default="present", description="was it looked for, and found")
     at: Position | None = Field(default=None, description="from the front, road side, and floor")
-    at_within_m: Metres = Field(
-        default=0.1, alias="at_within", ge=0.0, description="how far off each of the three may be"
+    at_within_m: MetresAboveZero = Field(
+        default=0.1, alias="at_within", description="how far off each of the three may be"
     )
     compartment: Id | None = Field(default=None, description="id of the compartment it is in")
     access: Access | None = Field(default=None, description="how it can be reached")
@@ -233,9 +242,12 @@ class Line(Part):
     id: Id = Field(description="unique name of the line")
     start: LineEnd = Field(alias="from", description="fitting, and its port, at one end")
     end: LineEnd = Field(alias="to", description="fitting, and its port, at the other end")
-    size: Text = Field(description="nominal size; may stand in line_defaults")
+    size: Size = Field(description="nominal size; may stand in line_defaults")
     material: Text = Field(description="what it is made of; may stand in line_defaults")
     length: Length = Field(description="developed length")
+    bore: Length | None = Field(
+        default=None, description="inside diameter, for a hose or tube that no standard lists"
+    )
     bends: StrictInt = Field(default=0, ge=0, le=500, description="elbows and couplings inside it")
     volume: Volume | None = Field(default=None, description="what it holds, where that was learned")
     compartment: Id | None = Field(default=None, description="id of the compartment it runs in")
@@ -251,6 +263,16 @@ class Line(Part):
     )
     access: Access | None = Field(default=None, description="how it can be reached")
     note: Text | None = Field(default=None, description="anything else worth knowing")
+
+    @property
+    def largest_bore_m(self) -> float:
+        """Bore that counts for fluid needed and water at risk [m]."""
+        return self.bore.high if self.bore else bore_of(self.size, self.material).largest_bore_m
+
+    @property
+    def middle_bore_m(self) -> float:
+        """Bore that is most likely [m]."""
+        return self.bore.value if self.bore else bore_of(self.size, self.material).middle_bore_m
 
 
 class Card(Part):

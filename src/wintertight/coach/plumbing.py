@@ -12,6 +12,7 @@ from wintertight.coach.card import Card, End, Fitting, Line, nearest
 from wintertight.coach.faults import Fault, card_fault, gathered, tangle
 from wintertight.coach.joints import ALIKE, joined_ends
 from wintertight.coach.kinds import KINDS, ROLES
+from wintertight.coach.tubing import BORES, MATERIALS
 
 MOST_FITTINGS = 2000
 MOST_LINES = 4000
@@ -36,12 +37,13 @@ def plumbing_faults(card: Card) -> tuple[Fault, ...]:
     too_many = tuple(_too_many(card))
     if too_many:
         return too_many
-    misnamed = [fault for rule in _NAMING_RULES for fault in rule(card)]
     faults = [fault for rule in _RULES for fault in rule(card)]
-    if not misnamed:
+    for stage in _STAGES:
         # A wrong name leaves some other fitting without its line: only the wrong name is told.
-        faults += [fault for rule in _JOINING_RULES for fault in rule(card)]
-    return (*misnamed, *faults)
+        found = [fault for rule in stage for fault in rule(card)]
+        if found:
+            return (*found, *faults)
+    return tuple(faults)
 
 
 def _too_many(card: Card) -> Iterator[Fault]:
@@ -153,6 +155,29 @@ def _ports_are_joined(card: Card) -> Iterator[Fault]:
             yield tangle(f"no line joins {which}{only}", "fitting", place)
 
 
+def _tubes_are_known(card: Card) -> Iterator[Fault]:
+    defaults = (card.line_defaults.size, card.line_defaults.material)
+    told: set[tuple[str | int, ...]] = set()
+    for place, line in enumerate(card.lines):
+        message, key = _why_no_tube(line)
+        same = (line.size, line.material) == defaults
+        path: tuple[str | int, ...] = ("line_defaults", key) if same else ("line", place, key)
+        if message and path not in told:
+            told.add(path)
+            yield card_fault(message, *path)
+
+
+def _why_no_tube(line: Line) -> tuple[str, str]:
+    if line.bore is not None or (line.size, line.material) in BORES:
+        return "", ""
+    if line.material not in MATERIALS:
+        message = f"no tube of '{line.material}' is known; expected {_or(MATERIALS)}, or a bore"
+        return message, "material"
+    sizes = tuple(f"{size} in" for size, material in BORES if material == line.material)
+    message = f"no {line.material} of '{line.size}' is known; expected {_or(sizes)}, or a bore"
+    return message, "size"
+
+
 def _lines_are_long_enough(card: Card) -> Iterator[Fault]:
     for place, line in enumerate(card.lines):
         distance = _least_distance_m(card, line)
@@ -258,17 +283,17 @@ def _or(words: tuple[str, ...]) -> str:
 
 Rule = Callable[[Card], Iterator[Fault]]
 
-_NAMING_RULES: tuple[Rule, ...] = (_ids_are_unique, _ends_exist)
 _RULES: tuple[Rule, ...] = (
     _roles_are_known,
     _compartments_are_known,
+    _tubes_are_known,
     _lines_are_long_enough,
     _drains_lead_out,
     _absent_is_absent,
     _water_comes_in,
 )
-_JOINING_RULES: tuple[Rule, ...] = (
-    _ports_take_one_line,
-    _ports_are_joined,
-    _all_hangs_together,
+_STAGES: tuple[tuple[Rule, ...], ...] = (
+    (_ids_are_unique, _ends_exist),
+    (_ports_take_one_line,),
+    (_ports_are_joined, _all_hangs_together),
 )

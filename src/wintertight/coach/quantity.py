@@ -180,17 +180,23 @@ class Measures:
 
 @dataclass(frozen=True, slots=True)
 class Plain:
-    """Marks a float field of a card that is written as text with its unit and carries no spread."""
+    """Marks a float field of a card that is written as text with its unit and carries no spread.
+
+    Limits of pydantic's own do not reach a text that is read here, so the sign is asked for here.
+    """
 
     dimension: Dimension
+    positive: bool = False
 
     def __get_pydantic_core_schema__(
         self, _source: Any, _handler: GetCoreSchemaHandler
     ) -> core_schema.CoreSchema:
         """Read through `read_plain`."""
-        return core_schema.no_info_plain_validator_function(
-            lambda raw: read_plain(raw, self.dimension),
-        )
+        return core_schema.no_info_plain_validator_function(self._read)
+
+    def _read(self, raw: object) -> float:
+        value = read_plain(raw, self.dimension)
+        return _positive(value, "") if self.positive else value
 
     def __get_pydantic_json_schema__(
         self, _schema: core_schema.CoreSchema, _handler: GetJsonSchemaHandler
@@ -212,4 +218,7 @@ Volume = Annotated[Quantity, Measures("volume")]
 Flow = Annotated[Quantity, Measures("flow")]
 Pressure = Annotated[Quantity, Measures("pressure")]
 Metres = Annotated[float, Plain("length")]
+MetresAboveZero = Annotated[float, Plain("length", positive=True)]
 DegreesCelsius = Annotated[float, Plain("temperature")]
+Share = Annotated[float, Plain("share")]
+CubicMetres = Annotated[float, Plain("volume", positive=True)]

@@ -1,0 +1,155 @@
+"""The shop's own list of antifreeze, as the labels print it."""
+
+import re
+from dataclasses import dataclass
+from decimal import Decimal
+from os import PathLike
+from typing import Annotated, Literal, Self
+
+from pydantic import AfterValidator, Field, ValidationError, model_validator
+
+from wintertight.coach.card import Part, Text, card_error, nearest
+from wintertight.coach.faults import card_fault, faults_of, gathered
+from wintertight.coach.quantity import CubicMetres, DegreesCelsius, Share
+from wintertight.coach.read_toml import read_file, read_toml
+from wintertight.errors import ChoiceError
+from wintertight.fluids.product import Product
+
+SCHEMA = "wintertight/shop/1"
+
+
+@dataclass(frozen=True, slots=True)
+class Shop:
+    """A shop and what it has to sell.
+
+    Attributes:
+        name: what the shop is called.
+        currency: three letters, as in ISO 4217.
+        products: its antifreeze, in the order of the file.
+    """
+
+    name: str
+    currency: str
+    products: tuple[Product, ...]
+
+
+def load_shop(path: str | PathLike[str]) -> Shop:
+    """Read a shop's list from a file.
+
+    Args:
+        path: the TOML file, UTF-8, at most 4 MB.
+
+    Returns:
+        The shop.
+
+    Raises:
+        UnreadableFile: missing, a folder, not UTF-8, too large or nested too deep.
+        SyntaxFault: not TOML.
+        QuantityError: a quantity lacks its unit or has a wrong one.
+        CardError: a field is missing, unknown or wrong.
+    """
+    return read_shop(read_file(path), str(path))
+
+
+def read_shop(text: str, name: str = "shop") -> Shop:
+    """Read a shop's list from its text; errors as in `load_shop`."""
+    document = read_toml(text, name)
+    try:
+        written = WrittenShop.model_validate(document.data)
+    except ValidationError as error:
+        faults = faults_of(error, WrittenShop)
+        raise gathered(faults, name, document.lines, document.data) from None
+    names = [product.name for product in written.products]
+    twice = [
+        card_fault(f"a second product is called '{product}'", "product", place, "name")
+        for place, product in enumerate(names)
+        if product in names[:place]
+    ]
+    if twice:
+        raise gathered(twice, name, document.lines, document.data)
+    products = tuple(product.product() for product in written.products)
+    return Shop(written.name, written.currency, products)
+
+
+def find_product(shop: Shop, name: str) -> Product:
+    """Find a product by its name.
+
+    Args:
+        shop: the shop.
+        name: name of the product; small and capital letters are alike.
+
+    Returns:
+        The product.
+
+    Raises:
+        ChoiceError: the shop has no such product; the message gives the nearest names.
+    """
+    products = {product.name: product for product in shop.products}
+    same = [product for known, product in products.items() if known.lower() == name.lower()]
+    if name in products:
+        return products[name]
+    if len(same) == 1:
+        return same[0]
+    hint = nearest(name, products) or f"; it has {', '.join(products) or 'none'}"
+    message = f"{shop.name} has no product called '{name}'{hint}"
+    raise ChoiceError(message)
+
+
+def _money(text: str) -> str:
+    if not re.fullmatch(r"[0-9]{1,6}(\.[0-9]{1,2})?", text):
+        message = f"expected an amount in quotes, such as \"4.25\", not '{text}'"
+        raise card_error(message)
+    return text
+
+
+def _three_letters(text: str) -> str:
+    if not re.fullmatch(r"[A-Z]{3}", text):
+        message = f"expected three capital letters, such as USD, not '{text}'"
+        raise card_error(message)
+    return text
+
+
+Price = Annotated[str, AfterValidator(_money)]
+Currency = Annotated[str, AfterValidator(_three_letters)]
+
+
+class WrittenProduct(Part):
+    """A product as the list writes it; what is not printed on its label is left out."""
+
+    name: Text = Field(description="what the shop calls it")
+    glycol: Share | None = Field(default=None, description="propylene glycol by volume")
+    ethanol: Share | None = Field(default=None, description="ethanol by volume")
+    burst_rating: DegreesCelsius | None = Field(default=None, description="printed burst rating")
+    freeze_rating: DegreesCelsius | None = Field(default=None, description="printed freeze rating")
+    container: CubicMetres = Field(description="content of one container")
+    price: Price | None = Field(default=None, description='price of one container, "4.25"')
+
+    @model_validator(mode="after")
+    def _shares_fit(self) -> Self:
+        if (self.glycol or 0.0) + (self.ethanol or 0.0) > 1.0:
+            message = "glycol and ethanol together are more than the whole"
+            raise card_error(message, "ethanol")
+        return self
+
+    def product(self) -> Product:
+        """Give the product it describes."""
+        return Product(
+            name=self.name,
+            glycol=self.glycol,
+            ethanol=self.ethanol,
+            burst_rating_degC=self.burst_rating,
+            freeze_rating_degC=self.freeze_rating,
+            container_m3=self.container,
+            price=None if self.price is None else Decimal(self.price),
+        )
+
+
+class WrittenShop(Part):
+    """A shop's list as the file writes it."""
+
+    format: Literal["wintertight/shop/1"] = Field(alias="schema", description="this format")
+    name: Text = Field(description="what the shop is called")
+    currency: Currency = Field(description="three letters of ISO 4217")
+    products: tuple[WrittenProduct, ...] = Field(
+        default=(), alias="product", description="the products"
+    )
