@@ -45,7 +45,7 @@ def test_the_first_card_has_one_finding() -> None:
          "suction-a"),
         ('id = "suction-a"', 'id = "suction-a"\nhigh = "9 ft"', "sag longer than line",
          "suction-a"),
-        ('["15 ft", "1.5 ft", "-0.7 ft"]', '["15 ft", "1.5 ft", "-0.7 ft"]\nat_within = "1 ft"',
+        ('"1.5 ft", "-0.7 ft"]', '"1.5 ft", "-0.7 ft"]\nat_within = "1 ft"',
          "", ""),
         ("year = 2017", f'year = 2017\nvin = "{ONES}"', "", ""),
         ("year = 2017", f'year = 2017\nvin = "2{ONES[1:]}"', "vin check digit", ""),
