@@ -194,17 +194,25 @@ def _judge_slush(contents: Contents, judged_at: float) -> _Judgement:
 def _judge_unknown(
     contents: Contents, judged_at: float, product: Product | None, *, may_be_slush: bool
 ) -> _Judgement:
-    liquid = contents.liquid()
-    if liquid is None or liquid.rated < UNDILUTED:
-        safe = False if _hopeless(contents, judged_at, may_be_slush=may_be_slush) else None
-        return safe, "diluted product", {"product": liquid.rated if liquid else 0.0}
     rating = None
     if product is not None:
         rating = product.burst_rating_degC if may_be_slush else product.freeze_rating_degC
-    if rating is None:
-        return None, "no rating", {}
-    holds = rating <= judged_at
-    return holds, "rating holds" if holds else "rating is too warm", {"rating_degC": rating}
+    too_warm = rating is not None and rating > judged_at
+    liquid = contents.liquid()
+    share = liquid.rated if liquid else 0.0
+    if share >= UNDILUTED:
+        if rating is None:
+            return None, "no rating", {}
+        return (
+            not too_warm,
+            "rating is too warm" if too_warm else "rating holds",
+            {"rating_degC": rating},
+        )
+    # Water does not help a product that is too weak undiluted.
+    alone = contents.glycol + contents.ethanol <= 1.01 * (1.0 - UNDILUTED) * contents.rated
+    weak = too_warm and alone
+    safe = False if weak or _hopeless(contents, judged_at, may_be_slush=may_be_slush) else None
+    return safe, "diluted product", {"product": share}
 
 
 def _hopeless(contents: Contents, judged_at: float, *, may_be_slush: bool) -> bool:

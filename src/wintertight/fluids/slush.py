@@ -179,7 +179,8 @@ def ice_fraction(contents: Contents, temperature_degC: float) -> Ice:
     end = coldest_glycol() if glycol else coldest_ethanol()
     at = max(temperature_degC, end)
     liquid_share = liquidus_glycol(at) if glycol else liquidus_ethanol(at)
-    ice = max(0.0, 1.0 - found.mass_share / liquid_share)
+    all_liquid = found.mass_share >= liquid_share
+    ice = 0.0 if all_liquid else 1.0 - found.mass_share / liquid_share
     if temperature_degC < end:
         return Ice(None, ice, "beyond the table")
     return Ice(ice, ice)

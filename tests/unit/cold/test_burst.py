@@ -61,6 +61,7 @@ def test_judges_a_pocket(  # noqa: PLR0913, PLR0917 - one row of the table
         (1.0, -5.0, "open", NO_PROMISE, None, "no rating"),
         (1.0, -5.0, "open", None, None, "no rating"),
         (0.98, -5.0, "open", PINK, None, "diluted product"),
+        (0.98, -45.0, "open", PINK, False, "diluted product"),
         (0.02, -25.0, "open", PINK, False, "diluted product"),
     ],
 )
