@@ -128,11 +128,11 @@ class _Reader:
         """Read key = value."""
         line = self.line_here()
         names = self.key()
+        self.expect("=")
         for length in range(1, len(names)):
             self.lines.setdefault((*table, *names[:length]), line)
         path = (*table, *names)
         self.lines.setdefault(path, line)
-        self.expect("=")
         self.skip(_SPACE)
         self.value(path)
 

@@ -55,7 +55,7 @@ def test_the_first_card_has_one_finding() -> None:
     ],
 )  # fmt: skip
 def test_each_finding_is_found(old: str, new: str, key: str, part: str) -> None:
-    """Guards that each kind of finding comes from the change that deserves it, and from no other."""
+    """Guards that each kind of finding comes from the change that deserves it."""
     news = found((old, new))
     assert ((key, part) in news) if key else not news
 
