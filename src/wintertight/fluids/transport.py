@@ -13,7 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from wintertight.errors import OutOfRange
-from wintertight.fluids.contents import Contents
+from wintertight.fluids.contents import DUST, Contents
 from wintertight.fluids.ethanol import mass_share_ethanol
 from wintertight.fluids.glycol import liquidus_glycol, mass_share_glycol, volume_share_glycol
 from wintertight.fluids.melinder import HIGHEST_MASS_SHARE, Solute, density_and_viscosity
@@ -79,7 +79,7 @@ def transport(contents: Contents, temperature_degC: float) -> Transport:
         if contents.ethanol > 0.0
         else mass_share_glycol(contents.glycol)
     )
-    if share > HIGHEST_MASS_SHARE:
+    if share > HIGHEST_MASS_SHARE + DUST:
         return Transport(None, None, "too rich")
     rho, mu = _meeting_water(solute, np.array([share]), temperature_degC)
     return Transport(float(rho[0]), float(mu[0]))
