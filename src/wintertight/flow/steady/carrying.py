@@ -4,8 +4,6 @@ A link carries only where it lies on a simple path between two nodes at which wa
 leaves, a held head or a demand, or in a ring with a pump. Join all entries to one outside node;
 then the links that can carry are those in one biconnected part with that node, and those in a
 biconnected ring that holds a pump.
-
-Sources: the search is Tarjan's of 1972 for biconnected parts (memory), made iterative here.
 """
 
 from collections.abc import Iterator, Sequence

@@ -34,6 +34,8 @@ class LossLaws:
     pump_coefficient: Floats
     pump_exponent: Floats
     run_out: Floats
+    floor: Floats
+    steep: Floats
     one_way: Bools
 
     @classmethod
@@ -59,6 +61,8 @@ class LossLaws:
             pump_coefficient=network.pump_coefficient[pump],
             pump_exponent=exponent,
             run_out=run_out,
+            floor=np.where(exponent < 1.0, _PUMP_START * run_out, 0.0),
+            steep=_BEYOND_RUN_OUT * shutoff / run_out,
             one_way=network.carries_one_way[links],
         )
 
@@ -126,13 +130,11 @@ class Resistance:
     def _pump(self, flow: Floats) -> tuple[Floats, Floats]:
         laws = self.laws
         size = np.abs(flow)
-        floor = np.where(laws.pump_exponent < 1.0, _PUMP_START * laws.run_out, 0.0)
-        chord = laws.pump_coefficient * np.maximum(size, floor) ** (laws.pump_exponent - 1.0)
-        slope = np.where(size < floor, chord, laws.pump_exponent * chord)
-        steep = _BEYOND_RUN_OUT * laws.shutoff / laws.run_out
+        chord = laws.pump_coefficient * np.maximum(size, laws.floor) ** (laws.pump_exponent - 1.0)
+        slope = np.where(size < laws.floor, chord, laws.pump_exponent * chord)
         beyond = flow > laws.run_out
-        head = np.where(beyond, steep * (flow - laws.run_out), chord * flow - laws.shutoff)
-        return head, np.where(beyond, steep, slope)
+        head = np.where(beyond, laws.steep * (flow - laws.run_out), chord * flow - laws.shutoff)
+        return head, np.where(beyond, laws.steep, slope)
 
 
 def _guess(
