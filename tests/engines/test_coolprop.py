@@ -109,7 +109,8 @@ def test_glycol_flows_as_the_other_data_say(
     )  # fmt: skip
     published(
         "coolprop", f"viscosity {where} [mPa s]", f"{mu:.3f}", 1000.0 * ours.viscosity_Pa_s,
-        (0.15 if temperature < 0.0 else 0.11) * mu, "two published data sets, 10 % apart in thin mixtures near 0 degC, 15 % at -20 degC",
+        (0.15 if temperature < 0.0 else 0.11) * mu,
+        "two data sets, 10 % apart in thin mixtures near 0 degC, 15 % at -20 degC",
         place="INCOMP::APG",
     )  # fmt: skip
 

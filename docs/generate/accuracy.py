@@ -1,0 +1,113 @@
+"""The page of accuracy: every number of ours that was compared with one from outside.
+
+The rows come from the tests themselves. A difference is rounded to a fiftieth of its tolerance, so
+that the page does not change with the last digits of another machine's arithmetic.
+"""
+
+import json
+import subprocess
+import sys
+import tempfile
+from collections.abc import Iterable, Mapping
+from decimal import Decimal
+from pathlib import Path
+from typing import Any
+
+from wintertight.coach.tubing import BORES
+from wintertight.fluids.tables import read_table, table_names
+from wintertight.sources import SOURCES, cite
+
+ROOT = Path(__file__).resolve().parents[2]
+Row = Mapping[str, Any]
+
+_HEAD = """# Accuracy
+
+This page is generated from the tests by `make docs`; do not edit it.
+
+A number in this program is either taken from a source, or checked against one, never both: a table
+is not its own check. Where the tolerance is wider than half of the last printed digit, the reason
+stands beside it.
+
+The mark behind a source says how far to trust it: *published*, seen in print; *reproduced*,
+remembered and confirmed by calculation; *memory*, remembered only; *common practice*, what the
+trade does; *calculated*, from a stated formula or by another program.
+"""
+
+
+def accuracy_page() -> str:
+    """Run the checks and give the text of the page."""
+    return page_of(rows_of_the_checks())
+
+
+def rows_of_the_checks() -> list[Row]:
+    """Run the tests that compare with print and with other engines, and give their rows."""
+    with tempfile.TemporaryDirectory() as folder:
+        file = Path(folder) / "accuracy.json"
+        subprocess.run(  # noqa: S603 - our own tests, by this very Python
+            [
+                *(sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider"),
+                *("-p", "no:xdist", "--accuracy", str(file), "tests/published", "tests/engines"),
+            ],
+            cwd=ROOT,
+            check=False,
+            capture_output=True,
+        )
+        rows: list[Row] = json.loads(file.read_text(encoding="utf-8"))
+    return rows
+
+
+def page_of(rows: Iterable[Row]) -> str:
+    """Give the text of the page for some rows."""
+    kept = list(rows)
+    engines = [r for r in kept if SOURCES[r["source"]].mark == "calculated"]
+    printed = [r for r in kept if SOURCES[r["source"]].mark != "calculated"]
+    parts = [
+        _HEAD,
+        "## Data taken from\n",
+        _data(),
+        "## Checked against print\n",
+        _table(printed),
+        "## Checked against other engines and stated formulas\n",
+        _table(engines),
+        "## Sources\n",
+        "".join(f"- `{key}`: {cite(key)}\n" for key in sorted(SOURCES)),
+    ]
+    return "\n".join(parts)
+
+
+def _data() -> str:
+    lines = ["| source | place | what it gives | remark |", "|---|---|---|---|"]
+    for name in table_names():
+        head = read_table(name).head
+        lines.append(f"| {head['source']} | {head['place']} | `{name}` | {head['note']} |")
+    for source, material in sorted({(b.source, b.material) for b in BORES.values()}):
+        sizes = ", ".join(b.nominal for b in BORES.values() if b.material == material)
+        mark = SOURCES[source].mark
+        lines.append(f"| {source} | | diameters and walls of {material}, {sizes} in | {mark} |")
+    return "\n".join(lines) + "\n"
+
+
+def _table(rows: list[Row]) -> str:
+    lines = [
+        "| source | place | what | theirs | ours | difference | tolerance | why so wide |",
+        "|---|---|---|---:|---:|---:|---:|---|",
+    ]
+    lines += [
+        f"| {r['source']} | {r['place']} | {r['what']} | {r['theirs']} | {_ours(r)} "
+        f"| {_difference(r)} | {r['tolerance']:.2g} | {r['why']} |"
+        for r in rows
+    ]
+    return "\n".join(lines) + "\n"
+
+
+def _ours(row: Row) -> str:
+    exponent = Decimal(row["theirs"]).as_tuple().exponent
+    if "e" in row["theirs"].lower():
+        return f"{row['ours']:.4g}"
+    return f"{row['ours']:.{max(0, 1 - int(exponent))}f}"
+
+
+def _difference(row: Row) -> str:
+    step = row["tolerance"] / 50.0
+    rounded = round(row["difference"] / step) * step if step > 0.0 else 0.0
+    return "0" if rounded == 0.0 else f"{rounded:+.2g}"
