@@ -5,6 +5,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from tests.conftest import Published
 from tests.engines.epanet_twin import Bools, crossing_time, epanet_flow, epanet_fronts
 from wintertight.flow.steady import NetworkBuilder, PipeNetwork, solve_steady
 
@@ -94,14 +95,13 @@ def test_heads_agree_where_water_moves(tmp_path: Path) -> None:
     assert np.abs(theirs.head_m[nodes] - ours.head_m[nodes]).max() < 1e-5
 
 
-def test_total_flow_of_a_pumped_tree(published: object, tmp_path: Path) -> None:
+def test_total_flow_of_a_pumped_tree(published: Published, tmp_path: Path) -> None:
     """Guards one whole pumped network with three open outlets, as a row of the accuracy page."""
     network, _, _ = drawn(5, 18, 0)
     is_open = np.ones(len(network.link_ids), dtype=np.bool_)
     theirs = epanet_flow(network, is_open, 1.3e-6, tmp_path)
     ours = solve_steady(network, is_open, 1.3e-6, "epanet")
     outlets = [i for i, name in enumerate(network.link_ids) if name.startswith("out")]
-    assert callable(published)
     published(
         "epanet",
         "flow of a pumped tree with three outlets, friction as there [L/s]",

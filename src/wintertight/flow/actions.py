@@ -5,6 +5,7 @@
     run     open an outlet, let fluid run until a rule says stop, shut it again
     drain   let gravity take what it takes, as everything stands
     pour    pour something into a trap or tank
+    relieve let the pressure out of a fitting by working it once (pedal, check)
 """
 
 from collections.abc import Callable, Mapping
@@ -23,7 +24,7 @@ from wintertight.flow.running import OutletRun, Until, run_until
 from wintertight.flow.state import ONLY_AIR, Books, State, five
 from wintertight.flow.stream import SHARES, Stream, shares_of
 
-Verb = Literal["set", "feed", "run", "drain", "pour"]
+Verb = Literal["set", "feed", "run", "drain", "pour", "relieve"]
 
 WET_SHARE = 0.05
 """Share of water left as film and drops in what was drained or emptied by hand [1]; common
@@ -72,6 +73,8 @@ def _set(network: CoachNetwork, state: State, action: Action) -> Done:
         message = f"'{action.part}' cannot be set to '{action.setting}'"
         raise ChoiceError(message)
     after = state.with_setting(action.part, action.setting)
+    if control.thing == "switch" and action.setting == "on":
+        after = replace(after, marks=frozenset())  # pressure is back: what was relieved is not
     if control.thing == "bowl" and action.setting == "off":
         after = refill(after, control.part, _left_wet(WET_SHARE), "emptied")
     return after, Outcome()
@@ -101,6 +104,9 @@ def _drain(network: CoachNetwork, state: State, _action: Action) -> Done:
     for link, drainage in drained.drainage.items():
         if drainage == "drained":
             state = refill(state, link, _left_wet(WET_SHARE), "drained")
+        elif drainage == "uncertain" and state.treated[link] == "as found":
+            doubtful = {**state.treated, link: "drain uncertain"}
+            state = replace(state, treated=MappingProxyType(doubtful))
     for vessel in drained.emptied:
         if vessel in network.pools:
             state = _empty_tank(state, vessel, network.pools[vessel].heel)
@@ -135,8 +141,12 @@ def _pour(network: CoachNetwork, state: State, action: Action) -> Done:
     return replace(state, pools=pools, books=_moved(state.books, came, went)), Outcome()
 
 
+def _relieve(_network: CoachNetwork, state: State, action: Action) -> Done:
+    return replace(state, marks=state.marks | {action.part}), Outcome()
+
+
 VERBS: Mapping[Verb, Callable[[CoachNetwork, State, Action], Done]] = MappingProxyType(
-    {"set": _set, "feed": _feed, "run": _run, "drain": _drain, "pour": _pour}
+    {"set": _set, "feed": _feed, "run": _run, "drain": _drain, "pour": _pour, "relieve": _relieve}
 )
 """What each verb does: (network, state, action) to (state, outcome)."""
 

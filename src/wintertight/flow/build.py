@@ -7,7 +7,7 @@ from wintertight.coach.card import Card, Line
 from wintertight.coach.joints import joined_ends
 from wintertight.coach.kinds import KINDS
 from wintertight.coach.tubing import bore
-from wintertight.flow.build_fittings import BUILDERS, Workbench
+from wintertight.flow.build_fittings import BUILDERS, Workbench, add_suction_hose
 from wintertight.flow.case import BEST, Case
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.losses import BEND_LOSS, PLASTIC_ROUGHNESS_M
@@ -42,6 +42,10 @@ def build_network(card: Card, case: Case = BEST) -> CoachNetwork:
         for joint in (start, end):
             at = card.fitting[joint.fitting].at
             bench.heights_m.setdefault(str(joint), at.height_m if at else 0.0)
+    present = [f for f in card.fittings if f.seen == "present"]
+    if not any(f.kind == "antifreeze hose" for f in present):
+        for pump in (f for f in present if f.kind == "demand pump"):
+            add_suction_hose(bench, pump)
     return CoachNetwork(
         links=MappingProxyType(bench.links),
         controls=MappingProxyType(bench.controls),

@@ -1,7 +1,7 @@
 """What each kind of fitting adds to a network, as one table of builders."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 
 from wintertight.coach.card import Card, Fitting
@@ -162,6 +162,37 @@ def _source(bench: Workbench, fitting: Fitting, gate: Gate, head_m: float, suffi
     bench.sources[fitting.id] = Source(fitting.id, node, link, head_m)
 
 
+def add_suction_hose(bench: Workbench, pump: Fitting) -> None:
+    """Let a hose be put on a pump's suction in place of the line from the tank.
+
+    It goes on the strainer where one sits before the pump.
+    """
+    node = f"{pump.id}.in"
+    before = [k for k in bench.links.values() if k.end == node or k.start == node]
+    for line in [k for k in before if k.way == "pipe"]:
+        other = line.start if line.end == node else line.end
+        fitting = bench.card.fitting.get(other.partition(".")[0])
+        if fitting and fitting.kind == "strainer":
+            node = f"{fitting.id}.in"
+    hose = bench.control(pump, "hose", "tank line | in the jug | open to the air", "/suction")
+    for line in list(bench.links.values()):
+        if line.way == "pipe" and node in {line.start, line.end}:
+            bench.links[line.id] = replace(line, gate=Gate(hose, frozenset({"tank line"})))
+    source, link = f"{hose}(source)", f"{hose}/end"
+    height = bench.heights_m[node]
+    bench.heights_m[source] = height
+    bench.links[link] = Link(
+        id=link,
+        part=pump.id,
+        start=source,
+        end=node,
+        resistance_s2_m5=fitting_resistance("source"),
+        one_way=True,
+        gate=Gate(hose, frozenset({"in the jug", "open to the air"})),
+    )
+    bench.sources[hose] = Source(hose, source, link, height)
+
+
 def _fresh_tank(bench: Workbench, fitting: Fitting) -> None:
     _joint(bench, fitting)
     drain = bench.control(fitting, "drain", "shut | open", "/drain")
@@ -258,7 +289,9 @@ def _trap(bench: Workbench, fitting: Fitting) -> None:
 
 
 def _waste_tank(bench: Workbench, fitting: Fitting) -> None:
-    bench.control(fitting, "gate", "shut | open", "/gate")
+    gate = bench.control(fitting, "gate", "shut | open", "/gate")
+    _joint(bench, fitting)
+    bench.openings.append(Opening(fitting.id, _height(fitting), Gate(gate, frozenset({"open"}))))
     bench.pools[fitting.id] = Pool(
         fitting.id, bench.hollow_m3(fitting), stirred=False, heel=TANK_HEEL
     )

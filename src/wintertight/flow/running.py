@@ -56,6 +56,7 @@ class OutletRun:
         strength: share of the supply's strength in the last of what came out [1].
         given_up: stopped at the limit.
         flow_m3_s: flow at the end [m3/s].
+        way: links through which fluid moved.
     """
 
     outlet: str
@@ -66,6 +67,7 @@ class OutletRun:
     strength: float
     given_up: bool
     flow_m3_s: float
+    way: tuple[str, ...]
 
 
 @dataclass(slots=True)
@@ -179,6 +181,30 @@ class Running:
             pool = spec.drops_to
         self._went_out += five(stream.component_volumes, stream.volume_m3)
 
+    def advance(
+        self, outlet: str, until: Until, enough: "Callable[[Running], bool] | None" = None
+    ) -> bool:
+        """Move on until a rule says stop.
+
+        Args:
+            outlet: control of the outlet that is watched.
+            until: when to stop.
+            enough: asked after each chunk; True stops as well.
+
+        Returns:
+            False if it was given up at the limit, or nothing flows; else True.
+        """
+        while not self.still:
+            left = _seconds_left(self, outlet, until)
+            if left <= 0.0:
+                return True
+            if self.volume_m3.get(outlet, 0.0) >= until.limit_m3:
+                return False
+            self.step(min(left, self.chunk_s()))
+            if enough and enough(self):
+                return True
+        return False
+
     def chunk_s(self) -> float:
         """Give how long a chunk takes [s]."""
         flow = self.flow_m3_s
@@ -216,6 +242,7 @@ class Running:
                 for leg in self.legs
                 if leg.link.is_outlet and leg.link.gate and leg.link.gate.control == outlet
             ),
+            way=tuple(leg.link.id for leg in self.legs),
         )
 
 
@@ -230,11 +257,7 @@ def _strengths(stream: Stream) -> Array:
 
 
 def run_until(
-    network: CoachNetwork,
-    state: State,
-    outlet: str,
-    until: Until,
-    enough: Callable[[Running], bool] | None = None,
+    network: CoachNetwork, state: State, outlet: str, until: Until
 ) -> tuple[State, OutletRun]:
     """Let fluid run from an open outlet until a rule says stop.
 
@@ -243,24 +266,13 @@ def run_until(
         state: how it stands; the outlet must be open already.
         outlet: control of the outlet that is watched.
         until: when to stop.
-        enough: asked after each chunk; True stops the run.
 
     Returns:
         The state after it, and what was seen at the outlet.
     """
     running = Running(network, state)
-    given_up = False
-    while not running.still:
-        left = _seconds_left(running, outlet, until)
-        if left <= 0.0:
-            break
-        if running.volume_m3.get(outlet, 0.0) >= until.limit_m3:
-            given_up = True
-            break
-        running.step(min(left, running.chunk_s()))
-        if enough and enough(running):
-            break
-    return running.finish(), running.seen(outlet, given_up=given_up)
+    stopped = running.advance(outlet, until)
+    return running.finish(), running.seen(outlet, given_up=not stopped)
 
 
 def _seconds_left(running: Running, outlet: str, until: Until) -> float:

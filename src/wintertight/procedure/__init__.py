@@ -1,0 +1,1 @@
+"""What to do to a coach, in which order, and what comes of it."""

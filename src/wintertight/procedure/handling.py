@@ -1,0 +1,36 @@
+"""Hands-on time of each kind of step, beside the running of fluid; common practice, no source."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+HANDLING_S: Mapping[str, float] = MappingProxyType(
+    {
+        "heat off": 60.0,
+        "pressure off": 60.0,
+        "open taps": 60.0,
+        "open tank drain": 45.0,
+        "open low points": 120.0,
+        "open relief": 45.0,
+        "plug out": 150.0,
+        "let it drain": 300.0,
+        "cartridge out": 150.0,
+        "run pump dry": 30.0,
+        "empty waste tanks": 240.0,
+        "shut everything": 90.0,
+        "set bypass": 60.0,
+        "draw from jug": 90.0,
+        "pump on": 15.0,
+        "run outlet": 20.0,
+        "pump off": 15.0,
+        "leave taps open": 60.0,
+        "work pedal": 10.0,
+        "loosen bowl": 30.0,
+        "pour a cup": 25.0,
+        "take reading": 180.0,
+        "hang tag": 60.0,
+    }
+)
+"""Best value by key of step [s]."""
+
+HANDLING_SPREAD = 0.30
+"""Standard deviation of the logarithm of a step's handling time [1]; common practice."""

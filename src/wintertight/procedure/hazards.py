@@ -1,0 +1,159 @@
+"""Orders that are refused: one table of (action, state) and why.
+
+A hazard never depends on how the rest of the job goes: it is asked before each action is done.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from wintertight.coach.card import Card
+from wintertight.flow.actions import Action
+from wintertight.flow.coach_network import CoachNetwork
+from wintertight.flow.state import State
+from wintertight.flow.stream import AIR
+
+BURNS_AT = 0.20
+"""Share of ethanol from which a product counts as one that can catch fire [1].
+
+30 % flashes near 29 degC; a fifth keeps clear of that. Sources: health-canada-ethylene-glycol is
+for the other poison; the flash point is published, the fifth is our margin.
+"""
+
+FULL_ENOUGH = 0.5
+"""Share of liquid below which a heater counts as empty [1]."""
+
+
+@dataclass(frozen=True, slots=True)
+class Situation:
+    """What a rule may look at: the coach, how it stands, and what is about to be done."""
+
+    card: Card
+    network: CoachNetwork
+    state: State
+    action: Action
+
+    def stands(self, control: str) -> str | None:
+        """Give how a control stands; None if there is none."""
+        return self.state.settings.get(control)
+
+    def sets(self, thing: str, setting: str) -> str | None:
+        """Give the fitting whose ``thing`` is about to be put to a setting."""
+        control = self.network.controls.get(self.action.part)
+        if self.action.verb != "set" or control is None or control.thing != thing:
+            return None
+        return control.part if self.action.setting == setting else None
+
+    def heats(self, heater: str) -> bool:
+        """Tell whether a heat source of a heater is on."""
+        return any(
+            self.state.settings[c.id] == "on"
+            for c in self.network.controls.values()
+            if c.part == heater and c.thing in {"burner", "element", "coolant"}
+        )
+
+    def under_pressure(self) -> bool:
+        """Tell whether the lines may stand under pressure."""
+        pushed = any(
+            (c.thing == "switch" and self.stands(c.id) == "on")
+            or (c.id.endswith("/hose") and self.stands(c.id) == "on")
+            for c in self.network.controls.values()
+        )
+        relieved = any(self.stands(outlet) in link.gate.passes for outlet, link in
+                       self.network.outlets.items() if link.gate)
+        return pushed or not relieved
+
+
+Rule = Callable[[Situation], bool]
+
+
+@dataclass(frozen=True, slots=True)
+class Hazard:
+    """One refused order.
+
+    Attributes:
+        key: key of the sentence.
+        applies: whether an action in a state is such an order.
+    """
+
+    key: str
+    applies: Rule
+
+
+def _plug_under_pressure(s: Situation) -> bool:
+    return s.sets("plug", "out") is not None and s.under_pressure()
+
+
+def _plug_while_hot(s: Situation) -> bool:
+    heater = s.sets("plug", "out")
+    return heater is not None and s.heats(heater)
+
+
+def _heat_without_water(s: Situation) -> bool:
+    for source in ("burner", "element"):
+        heater = s.sets(source, "on")
+        if heater is None:
+            continue
+        held = s.state.held[heater].mean()
+        out = s.stands(f"{heater}/plug") == "out"
+        if out or held[AIR] > 1.0 - FULL_ENOUGH:
+            return True
+    return False
+
+
+def _drains_while_heated(s: Situation) -> bool:
+    if s.action.verb != "drain":
+        return False
+    return any(
+        s.stands(f"{heater}/plug") == "out" and s.heats(heater) for heater in s.network.heater_ports
+    )
+
+
+def _spirit_by_a_flame(s: Situation) -> bool:
+    contents = s.action.contents
+    if contents is None or contents.ethanol < BURNS_AT:
+        return False
+    return any(
+        c.thing == "burner" and s.stands(c.id) == "on" for c in s.network.controls.values()
+    )
+
+
+def _bowl_under_pressure(s: Situation) -> bool:
+    off = s.sets("bowl", "off") or s.sets("bowl", "loose")
+    return off is not None and s.under_pressure()
+
+
+HAZARDS: tuple[Hazard, ...] = (
+    Hazard("plug under pressure", _plug_under_pressure),
+    Hazard("plug while hot", _plug_while_hot),
+    Hazard("heat without water", _heat_without_water),
+    Hazard("heater drained while heated", _drains_while_heated),
+    Hazard("spirit by a flame", _spirit_by_a_flame),
+    Hazard("bowl under pressure", _bowl_under_pressure),
+)
+"""Every refused order the engine can see coming."""
+
+NEVER_IN_A_POTABLE_LINE = frozenset({"ethylene glycol"})
+"""Words that refuse a product by its name. Sources: health-canada-ethylene-glycol."""
+
+
+def hazard_of(card: Card, network: CoachNetwork, state: State, action: Action) -> str | None:
+    """Give the key of the hazard an action would be, or None.
+
+    Args:
+        card: the coach's card.
+        network: the coach.
+        state: how it stands before the action.
+        action: what is about to be done.
+
+    Returns:
+        Key of the first rule that applies.
+    """
+    situation = Situation(card, network, state, action)
+    return next((h.key for h in HAZARDS if h.applies(situation)), None)
+
+
+def product_refused(name: str) -> bool:
+    """Tell whether a product must never be used, by its name."""
+    plain = " ".join(name.lower().replace("-", " ").split())
+    return any(word in plain for word in NEVER_IN_A_POTABLE_LINE) and "propylene" not in plain
+

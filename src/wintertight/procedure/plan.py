@@ -1,0 +1,258 @@
+"""The plan of one coach: method, steps, gallons, minutes, and the proof of what is left."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+import numpy as np
+
+from wintertight.coach.card import Card
+from wintertight.coach.findings import Finding, findings
+from wintertight.errors import ChoiceError
+from wintertight.fluids.product import Product
+from wintertight.flow.actions import Action
+from wintertight.flow.build import build_network
+from wintertight.flow.case import BEST, CAREFUL
+from wintertight.flow.coach_network import CoachNetwork
+from wintertight.flow.replay import Balance, Trace, replay
+from wintertight.flow.running import Until
+from wintertight.flow.state import State, arriving_state
+from wintertight.procedure.bands import Band, draw, fill_draws, handling_draws
+from wintertight.procedure.handling import HANDLING_S
+from wintertight.procedure.hazards import hazard_of, product_refused
+from wintertight.procedure.pump_method import PumpMethod
+from wintertight.procedure.roles import Roles
+from wintertight.procedure.run_on import OutletPlan, plan_run_ons, share_needed
+from wintertight.procedure.steps import PlannedStep, Step
+from wintertight.procedure.telling import telling_outlets
+from wintertight.procedure.walking import walking_order
+from wintertight.proof.claims import PartProof, Verdict, verdict_of
+from wintertight.proof.judge import Bench, prove_parts
+
+METHODS = ("pump", "hand-pump", "air", "air-then-pump", "drain", "hold")
+"""Every method that has a name here; only the first has a planner so far."""
+
+
+@dataclass(frozen=True, slots=True)
+class Refused:
+    """An order that was refused: the step it belongs to, and the key of the hazard."""
+
+    step: str
+    hazard: str
+
+
+@dataclass(frozen=True, slots=True)
+class Purchase:
+    """What to bring.
+
+    Attributes:
+        product: what it is called.
+        container_m3: content of one container [m3].
+        count: how many to bring.
+        spare: how many more to have at hand.
+    """
+
+    product: str
+    container_m3: float
+    count: int
+    spare: int
+
+
+@dataclass(frozen=True, eq=False)
+class Plan:
+    """Everything that is known before the coach comes in.
+
+    Attributes:
+        card: the coach.
+        method: how it is winterized.
+        product: what it is filled with.
+        low_degC: design low [degC].
+        verdict: safe, gap or unproven, on the careful side of everything uncertain.
+        steps: the steps with their numbers.
+        parts: the proof of each part.
+        antifreeze: band of antifreeze used [m3].
+        duration: band of the whole job [s].
+        buy: what to bring.
+        refused: orders that were refused.
+        findings: what about the card deserves a word.
+        too_weak: pockets for which not even the undiluted product suffices.
+        never_clear: outlets that do not clear within the limit.
+        balance: the books of the careful replay.
+        careful, best: the replays on the careful side and at best values.
+    """
+
+    card: Card
+    method: str
+    product: Product
+    low_degC: float  # noqa: N815 - the unit ends the name
+    verdict: Verdict
+    steps: tuple[PlannedStep, ...]
+    parts: tuple[PartProof, ...]
+    antifreeze: Band
+    duration: Band
+    buy: Purchase
+    refused: tuple[Refused, ...]
+    findings: tuple[Finding, ...]
+    too_weak: tuple[str, ...]
+    never_clear: tuple[str, ...]
+    balance: Balance
+    careful: Trace
+    best: Trace
+
+
+def plan_coach(
+    card: Card,
+    product: Product,
+    low_degC: float,  # noqa: N803 - the unit ends the name
+    method: str = "pump",
+) -> Plan:
+    """Plan one coach.
+
+    Args:
+        card: the coach's card.
+        product: what it is filled with.
+        low_degC: design low of its storage site [degC].
+        method: one of ``METHODS``; only ``pump`` has a planner.
+
+    Returns:
+        The plan. An unsafe coach is a verdict, not an exception.
+
+    Raises:
+        ChoiceError: the method has no planner, the product must never be used, or the coach has
+            no pump.
+    """
+    _check_choice(method, product)
+    careful = build_network(card, CAREFUL)
+    planner = _pump_method(card, careful, product)
+    early = planner.steps_before_filling()
+    arrived = arriving_state(careful)
+    set_up = replay(careful, arrived, _actions(early))
+    order = walking_order(careful, set_up.end, careful.sources[planner.hose].node)
+    outlets = plan_run_ons(card, careful, set_up.end, order, low_degC, product)
+    fills = tuple(planner.fill_step(o.outlet, Until(run_on_s=o.run_on_s)) for o in outlets)
+    late = planner.steps_after_filling(cups=_cups(careful))
+    filled = outlets[-1].moment.state if outlets else set_up.end
+    end = replay(careful, filled, _actions(late))
+    moments = (*set_up.moments, *(o.moment for o in outlets), *end.moments)
+    trace = Trace(careful, arrived, moments)
+    steps = (*early, *fills, *late)
+    parts = prove_parts(Bench(card, careful, trace.end, low_degC, product))
+    best_network = build_network(card, BEST)
+    best = replay(best_network, arriving_state(best_network), _actions(steps))
+    planned = _with_numbers(steps, best, outlets, best_network)
+    drawn = draw(card)
+    strength = 1.0 - product.contents().water
+    used = fill_draws(drawn, best, planned, strength)
+    antifreeze = Band.of(used.antifreeze_m3)
+    return Plan(
+        card=card,
+        method=method,
+        product=product,
+        low_degC=low_degC,
+        verdict=verdict_of(parts),
+        steps=planned,
+        parts=parts,
+        antifreeze=antifreeze,
+        duration=Band.of(used.running_s + handling_draws(planned)),
+        buy=_purchase(product, antifreeze),
+        refused=refused_orders(card, careful, arrived, steps),
+        findings=findings(card),
+        too_weak=tuple(
+            p for p in ("open", "sealed") if share_needed(low_degC, p, product) is None
+        ),
+        never_clear=tuple(o.outlet for o in outlets if not o.clears),
+        balance=trace.balance,
+        careful=trace,
+        best=best,
+    )
+
+
+def _check_choice(method: str, product: Product) -> None:
+    if method not in METHODS:
+        message = f"no method is called '{method}'; expected one of {', '.join(METHODS)}"
+        raise ChoiceError(message)
+    if method != "pump":
+        message = f"the method '{method}' cannot be planned yet; expected pump"
+        raise ChoiceError(message)
+    if product_refused(product.name):
+        message = (
+            f"'{product.name}' is refused: ethylene glycol is a poison and never goes into a"
+            " potable line; expected propylene glycol"
+        )
+        raise ChoiceError(message)
+
+
+def _pump_method(card: Card, network: CoachNetwork, product: Product) -> PumpMethod:
+    """Find the pump, and what the antifreeze is drawn through."""
+    pumps = Roles(card, network).of_kind("demand pump")
+    hoses = [c.id for c in network.controls.values() if c.thing == "hose" and c.id in
+             network.sources and "in the jug" in c.settings]
+    if not pumps or not hoses:
+        message = "this coach has no pump that could draw antifreeze; expected a demand pump"
+        raise ChoiceError(message)
+    return PumpMethod(card, network, product, pumps[0].id, hoses[0])
+
+
+def _actions(steps: Iterable[Step]) -> list[Action]:
+    return [action for step in steps for action in step.actions]
+
+
+def _cups(network: CoachNetwork) -> tuple[str, ...]:
+    """Give the traps that get a cup at the end: all of them, what the taps left is not enough."""
+    return tuple(part for part, pool in network.pools.items() if pool.stirred)
+
+
+def _with_numbers(
+    steps: tuple[Step, ...],
+    best: Trace,
+    outlets: tuple[OutletPlan, ...],
+    network: CoachNetwork,
+) -> tuple[PlannedStep, ...]:
+    seen = {m.action.part: m.outcome.run for m in best.moments if m.outcome.run}
+    run_on = {o.outlet: o.run_on_s for o in outlets}
+    telling = telling_outlets(network, best)
+    return tuple(
+        PlannedStep(
+            n=n,
+            step=step,
+            run=seen[step.outlet] if step.outlet else None,
+            run_on_s=run_on[step.outlet] if step.outlet else None,
+            handling_s=HANDLING_S[step.key],
+            telling=step.outlet in telling,
+        )
+        for n, step in enumerate(steps, start=1)
+    )
+
+
+def _purchase(product: Product, antifreeze: Band) -> Purchase:
+    size = product.container_m3
+    count = int(np.ceil(antifreeze.p50 / size))
+    return Purchase(
+        product.name, size, count, max(0, int(np.ceil(antifreeze.p95 / size)) - count)
+    )
+
+
+def refused_orders(
+    card: Card, network: CoachNetwork, state: State, steps: Iterable[Step]
+) -> tuple[Refused, ...]:
+    """Go through steps on controls alone and name every order that would be refused.
+
+    Args:
+        card: the coach's card.
+        network: the coach.
+        state: it, before the first step.
+        steps: what is to be done.
+
+    Returns:
+        The refused orders, in order.
+    """
+    found: list[Refused] = []
+    for step in steps:
+        for action in step.actions:
+            hazard = hazard_of(card, network, state, action)
+            if hazard:
+                found.append(Refused(step.id, hazard))
+            if action.verb == "set":
+                state = state.with_setting(action.part, action.setting)
+    return tuple(found)
+
+

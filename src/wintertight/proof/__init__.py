@@ -1,0 +1,1 @@
+"""Claims, the evidence they stand on, and the verdict."""

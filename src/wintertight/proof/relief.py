@@ -1,0 +1,37 @@
+"""Whether the action that relieves a rigid pocket has been done."""
+
+from wintertight.coach.card import Fitting
+from wintertight.coach.kinds import KINDS
+from wintertight.flow.coach_network import CoachNetwork
+from wintertight.flow.state import State
+
+
+def is_relieved(fitting: Fitting, network: CoachNetwork, state: State) -> bool:
+    """Tell whether a fitting's rigid pocket has been opened, as everything stands.
+
+    Args:
+        fitting: the fitting.
+        network: its coach.
+        state: how everything stands.
+
+    Returns:
+        True if its relieving action is done; False if it is not, or if it has none.
+    """
+    relief = KINDS[fitting.kind].relief
+    controls = [c for c in network.controls.values() if c.part == fitting.id]
+    if relief in {"leave tap open", "leave low point open"}:
+        taps = [c for c in controls if c.thing in {"tap", "valve"}]
+        return bool(taps) and all(state.settings[c.id] == "open" for c in taps)
+    if relief in {"loosen strainer bowl", "loosen filter bowl"}:
+        return state.settings.get(f"{fitting.id}/bowl") in {"loose", "off"}
+    if relief == "half-turn valve":
+        # A ball that stands along the pipe has its bore open to the line on both sides.
+        return state.settings.get(fitting.id) in {"along", "half"}
+    if relief == "unload pump":
+        off = state.settings.get(f"{fitting.id}/switch") == "off"
+        return off and any(
+            state.settings[outlet] == "open"
+            for outlet in network.outlets
+            if network.controls[outlet].thing == "tap"
+        )
+    return fitting.id in state.marks
