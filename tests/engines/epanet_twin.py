@@ -21,7 +21,8 @@ What EPANET does otherwise, and how the copy allows for it:
 
 import math
 import warnings
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any, Final
@@ -161,6 +162,22 @@ def epanet_fronts(  # noqa: PLR0913 - a run has these inputs
             left = en.stepQ(project)
         en.closeQ(project)
     return np.array(times), {name: np.array(values) for name, values in seen.items()}
+
+
+@contextmanager
+def opened_for_timing(
+    network: PipeNetwork, open_links: Bools, viscosity_m2_s: float, folder: Path
+) -> Iterator[Callable[[], None]]:
+    """Give a call that solves the network's hydraulics anew, without writing or reading files."""
+    with _Opened(_describe(network, open_links, viscosity_m2_s, 1.0, 1), folder, 1e-8) as project:
+        en.openH(project)
+
+        def solve() -> None:
+            en.initH(project, en.INITFLOW)
+            en.runH(project)
+
+        yield lambda: _quietly(lambda _: solve(), project)
+        en.closeH(project)
 
 
 def crossing_time(times_s: Floats, values: Floats, level: float) -> float:

@@ -168,7 +168,7 @@ def friction_factor_churchill(reynolds: npt.ArrayLike, relative_roughness: npt.A
 
     Example:
         >>> print(f"{friction_factor_churchill(1e5, 0.001):.5f}")
-        0.02224
+        0.02234
 
     Sources: churchill.
     """
@@ -187,7 +187,7 @@ def friction_factor_epanet(reynolds: npt.ArrayLike, relative_roughness: npt.Arra
 
     Example:
         >>> print(f"{friction_factor_epanet(3000.0, 0.0):.5f}")
-        0.03891
+        0.03307
 
     Sources: epanet-manual (2.2 users manual, chapter 12, section 1).
     """

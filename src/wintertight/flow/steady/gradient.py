@@ -81,7 +81,7 @@ def solve_steady(
         >>> from wintertight.flow.steady.builder import NetworkBuilder
         >>> network = (
         ...     NetworkBuilder()
-        ...     .node("high", fixed_head_m=0.1)
+        ...     .node("high", fixed_head_m=0.01)
         ...     .node("low", fixed_head_m=0.0)
         ...     .pipe("line", "high", "low", length_m=10.0, bore_m=0.012)
         ...     .build()

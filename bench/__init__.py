@@ -1,0 +1,1 @@
+"""Measurements, each as a ratio against a reference in the same run."""
