@@ -74,8 +74,8 @@ def near(a: Any, b: Any) -> bool:
 def taken(network: PipeNetwork, nodes: Any, links: Any) -> PipeNetwork:
     """Give the same network with its nodes and links in another order."""
     place = np.argsort(nodes)
-    by_link = ("kind", "length_m", "bore_m", "roughness_m", "minor_loss", "loss_coefficient")
-    by_link += ("one_way", "pump_shutoff_m", "pump_coefficient", "pump_exponent")
+    by_link = ["kind", "length_m", "bore_m", "roughness_m", "minor_loss", "loss_coefficient"]
+    by_link += ["one_way", "pump_shutoff_m", "pump_coefficient", "pump_exponent"]
     changed: dict[str, Any] = {name: getattr(network, name)[links] for name in by_link}
     for name in ("elevation_m", "fixed_head_m", "demand_m3_s"):
         changed[name] = getattr(network, name)[nodes]

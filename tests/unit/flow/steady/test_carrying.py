@@ -13,10 +13,10 @@ def laid(held: str, pipes: str, demand: str = "", pumps: str = "") -> PipeNetwor
             fixed_head_m=1.0 if name in held else None,
             demand_m3_s=1e-4 if name in demand else 0.0,
         )
-    for i, (start, end) in enumerate(pipes.split()):
-        builder.pipe(f"{i}{start}{end}", start, end, length_m=1.0, bore_m=0.01)
-    for start, end in pumps.split():
-        builder.pump(f"p{start}{end}", start, end, shutoff_m=1.0, coefficient=1.0, exponent=1.0)
+    for i, way in enumerate(pipes.split()):
+        builder.pipe(f"{i}{way}", way[0], way[1], length_m=1.0, bore_m=0.01)
+    for way in pumps.split():
+        builder.pump(f"p{way}", way[0], way[1], shutoff_m=1.0, coefficient=1.0, exponent=1.0)
     return builder.build()
 
 

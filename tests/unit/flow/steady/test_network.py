@@ -1,4 +1,5 @@
 from dataclasses import replace
+from typing import Any
 
 import numpy as np
 import pytest
@@ -41,7 +42,7 @@ def network() -> PipeNetwork:
     ],
 )
 def test_unusable_networks_are_refused(
-    network: PipeNetwork, field: str, value: object, message: str
+    network: PipeNetwork, field: str, value: Any, message: str
 ) -> None:
     """Guards that each wrong array is refused with the name of what is wrong."""
     with pytest.raises(InputError, match=message):
