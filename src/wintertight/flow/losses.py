@@ -37,11 +37,12 @@ EMITTERS: Mapping[str, tuple[float, float]] = MappingProxyType(
         "tub": (3.0, 40.0),
         "outside shower": (1.8, 40.0),
         "gravity toilet": (2.5, 40.0),
-        "low point": (6.0, 40.0),
+        "low point": (1.5, 40.0),
         "city inlet": (3.0, 40.0),
     }
 )
-"""Flow [gal/min] through one side of a fixture at a pressure [psi]; common practice."""
+"""Flow [gal/min] through one side of a fixture at a pressure [psi]; common practice. A low point is
+only cracked open while the pump runs."""
 
 COEFFICIENTS: Mapping[str, float] = MappingProxyType(
     {

@@ -1,7 +1,7 @@
 """The plan of one coach: method, steps, gallons, minutes, and the proof of what is left."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -19,6 +19,7 @@ from wintertight.flow.state import State, arriving_state
 from wintertight.procedure.bands import Band, draw, fill_draws, handling_draws
 from wintertight.procedure.handling import HANDLING_S
 from wintertight.procedure.hazards import hazard_of, product_refused
+from wintertight.procedure.missed import missed_steps
 from wintertight.procedure.pump_method import PumpMethod
 from wintertight.procedure.roles import Roles
 from wintertight.procedure.run_on import OutletPlan, plan_run_ons, share_needed
@@ -104,6 +105,8 @@ def plan_coach(
     product: Product,
     low_degC: float,  # noqa: N803 - the unit ends the name
     method: str = "pump",
+    *,
+    with_missed_steps: bool = False,
 ) -> Plan:
     """Plan one coach.
 
@@ -112,6 +115,7 @@ def plan_coach(
         product: what it is filled with.
         low_degC: design low of its storage site [degC].
         method: one of ``METHODS``; only ``pump`` has a planner.
+        with_missed_steps: also leave each step out once; takes some seconds.
 
     Returns:
         The plan. An unsafe coach is a verdict, not an exception.
@@ -129,8 +133,10 @@ def plan_coach(
     order = walking_order(careful, set_up.end, careful.sources[planner.hose].node)
     outlets = plan_run_ons(card, careful, set_up.end, order, low_degC, product)
     fills = tuple(planner.fill_step(o.outlet, Until(run_on_s=o.run_on_s)) for o in outlets)
-    late = planner.steps_after_filling(cups=_cups(careful))
     filled = outlets[-1].moment.state if outlets else set_up.end
+    late = planner.steps_after_filling(
+        cups=_cups(Bench(card, careful, filled, low_degC, product))
+    )
     end = replay(careful, filled, _actions(late))
     moments = (*set_up.moments, *(o.moment for o in outlets), *end.moments)
     trace = Trace(careful, arrived, moments)
@@ -139,6 +145,11 @@ def plan_coach(
     best_network = build_network(card, BEST)
     best = replay(best_network, arriving_state(best_network), _actions(steps))
     planned = _with_numbers(steps, best, outlets, best_network)
+    if with_missed_steps:
+        outcomes = missed_steps(card, product, low_degC, trace, steps, parts)
+        planned = tuple(
+            replace(step, if_missed=missed) for step, missed in zip(planned, outcomes, strict=True)
+        )
     drawn = draw(card)
     strength = 1.0 - product.contents().water
     used = fill_draws(drawn, best, planned, strength)
@@ -196,9 +207,10 @@ def _actions(steps: Iterable[Step]) -> list[Action]:
     return [action for step in steps for action in step.actions]
 
 
-def _cups(network: CoachNetwork) -> tuple[str, ...]:
-    """Give the traps that get a cup at the end: all of them, what the taps left is not enough."""
-    return tuple(part for part, pool in network.pools.items() if pool.stirred)
+def _cups(bench: Bench) -> tuple[str, ...]:
+    """Give the traps that what ran through them has not made strong enough."""
+    weak = {part.id for part in prove_parts(bench) if part.safe is not True}
+    return tuple(p for p, pool in bench.network.pools.items() if pool.stirred and p in weak)
 
 
 def _with_numbers(
