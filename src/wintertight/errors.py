@@ -5,7 +5,7 @@
         UnreadableFile (OSError)           WT-101   missing, a folder, not text, over 4 MB, too deep
         QuantityError                      WT-110   a number without its unit, or of the wrong kind
         SyntaxFault                        WT-111   not TOML, or not JSON
-        CardError                          WT-120   a field of a card is wrong
+        CardError                          WT-120   a field of a card or a shop's list is wrong
         CardTangled                        WT-121   the fields are right, the plumbing is not
         RecordError                        WT-130   a field of a record is wrong
         ChoiceError                        WT-140   an option names what does not exist
@@ -55,9 +55,10 @@ class WintertightError(Exception):
 
 
 class InputError(WintertightError, ValueError):
-    """Unusable input of any kind."""
+    """Unusable input of any kind; ``others`` holds what else is wrong with the same file."""
 
     code = "WT-100"
+    others: tuple["InputError", ...] = ()
 
 
 class UnreadableFile(InputError, OSError):  # noqa: N818 - the tree reads as plain words
@@ -79,7 +80,7 @@ class SyntaxFault(InputError):  # noqa: N818
 
 
 class CardError(InputError):
-    """A field of a coach's card is wrong."""
+    """A field of a coach's card, or of a shop's list, is wrong."""
 
     code = "WT-120"
 

@@ -138,7 +138,7 @@ _MAY_HAVE_TWO_PARTS = frozenset({"length", "time", "volume", "mass"})
 _MAY_BE_NEGATIVE = frozenset({"length", "pressure", "angle"})
 
 
-def fahrenheit_to_celsius(temperature_degF: float) -> float:  # noqa: N803 - the unit ends the name
+def fahrenheit_to_celsius(temperature_degF: float) -> float:
     """Turn [degF] into [degC]: (t - 32) / 1.8.
 
     Example:
@@ -148,7 +148,7 @@ def fahrenheit_to_celsius(temperature_degF: float) -> float:  # noqa: N803 - the
     return (temperature_degF - 32.0) / 1.8
 
 
-def celsius_to_fahrenheit(temperature_degC: float) -> float:  # noqa: N803 - the unit ends the name
+def celsius_to_fahrenheit(temperature_degC: float) -> float:
     """Turn [degC] into [degF]: 1.8 t + 32.
 
     Example:

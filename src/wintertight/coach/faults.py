@@ -45,12 +45,6 @@ def tangle(message: str, *path: str | int) -> Fault:
     return Fault(CardTangled, path, message)
 
 
-def others(error: InputError) -> tuple[InputError, ...]:
-    """Give the further errors found in the same file, in the order of their lines."""
-    found: tuple[InputError, ...] = vars(error).get("others", ())
-    return found
-
-
 def gathered(
     faults: Iterable[Fault], file: str | None, lines: Mapping[Path, int], raw: object
 ) -> InputError:
@@ -71,7 +65,7 @@ def gathered(
     if more:
         text = f"{first.message} (and {len(more)} more)"
         first = type(first)(text, first.place)
-    vars(first)["others"] = tuple(more)
+    first.others = tuple(more)
     return first
 
 

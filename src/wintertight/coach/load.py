@@ -41,7 +41,7 @@ def read_card(text: str, name: str = "card") -> Card:
 
     Raises:
         InputError: as in `load_card`. All faults of one stage (TOML, fields, plumbing) are found
-            together: the message is the first one's, `wintertight.coach.faults.others` gives the
+            together: the message is the first one's, its `others` gives the
             rest.
     """
     document = read_toml(text, name)

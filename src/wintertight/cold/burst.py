@@ -30,8 +30,6 @@ from wintertight.fluids.product import Product
 from wintertight.fluids.slush import Freezing, freezing_point, ice_fraction, solution
 from wintertight.fluids.water import FULLEST_CLOSED_CAVITY
 
-# ruff: noqa: N803, N815 - the unit ends the name
-
 VERDICT_MARGIN_K = 1.0
 """A verdict holds this much colder than the design low [K]."""
 
@@ -78,7 +76,7 @@ class Survival:
     params: Mapping[str, float] = field(default_factory=dict)
 
 
-def burst_limit_degC(contents: Contents) -> tuple[float | None, str | None]:  # noqa: N802
+def burst_limit_degC(contents: Contents) -> tuple[float | None, str | None]:
     """Give how cold a content may get where its slush has somewhere to grow.
 
     Args:

@@ -23,8 +23,6 @@ from wintertight.fluids.glycol import (
 from wintertight.fluids.tables import read_table
 from wintertight.units import fahrenheit_to_celsius
 
-# ruff: noqa: N803 - the unit ends the name
-
 HARMLESS_ICE = 0.334
 """Ice in slush that bursts nothing that has somewhere to grow [1 of the mass]."""
 

@@ -96,7 +96,7 @@ def half_turned(network: CoachNetwork, state: State) -> frozenset[str]:
     )
 
 
-def viscosities(network: CoachNetwork, state: State, temperature_degC: float) -> Array:  # noqa: N803
+def viscosities(network: CoachNetwork, state: State, temperature_degC: float) -> Array:
     """Give the kinematic viscosity [m2/s] in each link, from the mean of what it holds.
 
     Air is taken as water: while a line fills, its minutes are those of water.

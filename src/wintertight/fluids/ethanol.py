@@ -113,7 +113,7 @@ def freezing_point_ethanol(mass_share: float) -> float:
     return _freezing_curve().at(mass_share)
 
 
-def liquidus_ethanol(temperature_degC: float) -> float:  # noqa: N803 - the unit ends the name
+def liquidus_ethanol(temperature_degC: float) -> float:
     """Give the share that just does not freeze.
 
     Args:

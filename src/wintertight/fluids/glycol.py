@@ -118,7 +118,7 @@ def freezing_point_glycol(mass_share: float) -> float:
     return _freezing_curve().at(mass_share)
 
 
-def liquidus_glycol(temperature_degC: float) -> float:  # noqa: N803 - the unit ends the name
+def liquidus_glycol(temperature_degC: float) -> float:
     """Give the share that just does not freeze: what the liquid between ice crystals holds.
 
     Args:

@@ -47,7 +47,7 @@ def _coefficients(solute: Solute) -> _Coefficients:
 def density_and_viscosity(
     solute: Solute,
     mass_share: NDArray[np.float64],
-    temperature_degC: float,  # noqa: N803 - the unit ends the name
+    temperature_degC: float,
 ) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
     """Evaluate the correlation.
 

@@ -34,8 +34,8 @@ class Product:
     name: str
     glycol: float | None
     ethanol: float | None
-    burst_rating_degC: float | None  # noqa: N815 - the unit ends the name
-    freeze_rating_degC: float | None  # noqa: N815
+    burst_rating_degC: float | None
+    freeze_rating_degC: float | None
     container_m3: float
     price: Decimal | None = None
 

@@ -32,8 +32,6 @@ from wintertight.fluids.glycol import (
     mass_share_glycol,
 )
 
-# ruff: noqa: N803, N815 - the unit ends the name
-
 WhyNull = Literal["no liquid", "product unknown", "blend", "beyond the table"]
 
 TRACE = 0.01

@@ -20,8 +20,6 @@ from wintertight.fluids.melinder import HIGHEST_MASS_SHARE, Solute, density_and_
 from wintertight.fluids.slush import freezing_point
 from wintertight.fluids.water import density_water, viscosity_water
 
-# ruff: noqa: N803, N815 - the unit ends the name
-
 COLDEST = -35.0
 HOTTEST = 40.0
 HIGHEST_GLYCOL = 0.60

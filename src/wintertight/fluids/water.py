@@ -27,7 +27,7 @@ _DENSITY = (
 )
 
 
-def density_water(temperature_degC: float) -> float:  # noqa: N803 - the unit ends the name
+def density_water(temperature_degC: float) -> float:
     """Give the density of liquid water at 1 atm.
 
     rho = (sum a_k t^k) / (1 + 16.879850e-3 t)
@@ -52,7 +52,7 @@ def density_water(temperature_degC: float) -> float:  # noqa: N803 - the unit en
     return above / (1.0 + 16.879850e-3 * t)
 
 
-def viscosity_water(temperature_degC: float) -> float:  # noqa: N803 - the unit ends the name
+def viscosity_water(temperature_degC: float) -> float:
     """Give the viscosity of liquid water at 0.1 MPa.
 
     mu = 1e-6 sum a_k (T / 300 K)^b_k

@@ -47,7 +47,7 @@ def prove_record(
     card: Card,
     record: Record,
     product: Product,
-    low_degC: float,  # noqa: N803 - the unit ends the name
+    low_degC: float,
     name: str = "record",
 ) -> AsDone:
     """Prove what was really done.
@@ -154,7 +154,7 @@ def _steps_as_done(
 def _with_evidence(
     part: PartProof,
     pairs: list[tuple[Event, Step]],
-    low_degC: float,  # noqa: N803 - the unit ends the name
+    low_degC: float,
     product: Product,
 ) -> PartProof:
     """Add what people ticked and what instruments read; a weaker reading decides."""
@@ -177,7 +177,7 @@ def _part_of(control: str) -> str:
 def _with_reading(
     part: PartProof,
     reading: Reading,
-    low_degC: float,  # noqa: N803 - the unit ends the name
+    low_degC: float,
     product: Product,
 ) -> PartProof:
     """Let a reading speak on the doubtful side of its own uncertainty.

@@ -24,7 +24,7 @@ RANK = {False: 0, None: 1, True: 2}
 def missed_steps(
     card: Card,
     product: Product,
-    low_degC: float,  # noqa: N803 - the unit ends the name
+    low_degC: float,
     trace: Trace,
     steps: tuple[Step, ...],
     parts: tuple[PartProof, ...],

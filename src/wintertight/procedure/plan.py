@@ -84,7 +84,7 @@ class Plan:
     card: Card
     method: str
     product: Product
-    low_degC: float  # noqa: N815 - the unit ends the name
+    low_degC: float
     verdict: Verdict
     steps: tuple[PlannedStep, ...]
     parts: tuple[PartProof, ...]
@@ -103,7 +103,7 @@ class Plan:
 def plan_coach(
     card: Card,
     product: Product,
-    low_degC: float,  # noqa: N803 - the unit ends the name
+    low_degC: float,
     method: str = "pump",
     *,
     with_missed_steps: bool = False,

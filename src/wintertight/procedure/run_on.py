@@ -51,7 +51,7 @@ class OutletPlan:
     moment: Moment
 
 
-def share_needed(low_degC: float, pocket: Pocket, product: Product) -> float | None:  # noqa: N803
+def share_needed(low_degC: float, pocket: Pocket, product: Product) -> float | None:
     """Give how much of the product must be in a pocket at the end.
 
     Args:
@@ -85,7 +85,7 @@ def plan_run_ons(
     network: CoachNetwork,
     state: State,
     order: tuple[str, ...],
-    low_degC: float,  # noqa: N803 - the unit ends the name
+    low_degC: float,
     product: Product,
 ) -> tuple[OutletPlan, ...]:
     """Find the run-on of each outlet.
@@ -144,7 +144,7 @@ def _strength(product: Product) -> float:
 def _wanted(
     card: Card,
     network: CoachNetwork,
-    low_degC: float,  # noqa: N803 - the unit ends the name
+    low_degC: float,
     product: Product,
 ) -> dict[str, float]:
     """Give the share of product each link must hold at the end."""

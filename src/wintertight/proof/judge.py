@@ -31,7 +31,7 @@ class Bench:
     card: Card
     network: CoachNetwork
     state: State
-    low_degC: float  # noqa: N815 - the unit ends the name
+    low_degC: float
     product: Product | None
 
     def survival(self, contents: Contents, pocket: Pocket, *, relieved: bool) -> Survival:
@@ -42,7 +42,7 @@ class Bench:
 @lru_cache(maxsize=20000)
 def _survives(
     contents: Contents,
-    low_degC: float,  # noqa: N803 - the unit ends the name
+    low_degC: float,
     pocket: Pocket,
     relieved: bool,  # noqa: FBT001 - the key of a cache
     product: Product | None,

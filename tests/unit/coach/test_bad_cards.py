@@ -4,7 +4,6 @@ from pathlib import Path
 
 import pytest
 
-from wintertight.coach.faults import others
 from wintertight.coach.load import read_card
 from wintertight.errors import InputError
 
@@ -59,7 +58,7 @@ BAD = [
         "WT-110", "fitting[pump].at", "three lengths"),
     Bad("third position wrong", fitting("pump"), '"2.7 ft", "0.4 ft"', '"2.7 ft",\n"0.4 psi"',
         "0.4 psi", "WT-110", "fitting[pump].at[3]", "expected a length"),
-    Bad("design low in psi", "[site]", '"-15F"', '"-15 psi"', "design_low",
+    Bad("design low in psi", "[site]", '"-10F"', '"-10 psi"', "design_low",
         "WT-110", "site.design_low", "expected a temperature"),
     Bad("unknown kind", fitting("pump"), '"demand pump"', '"demand pmup"', "demand pmup",
         "WT-120", "fitting[pump].kind", "did you mean 'demand pump'?"),
@@ -204,7 +203,7 @@ def test_messages_are_words_of_the_trade(bad: Bad) -> None:
     """Guards that nothing of pydantic's or Python's own language reaches the user."""
     with pytest.raises(InputError) as caught:
         read_card(spoiled(bad))
-    for error in (caught.value, *others(caught.value)):
+    for error in (caught.value, *caught.value.others):
         assert not re.search(
             r"type=|input|valid |NoneType|dict|tuple|\bint\b|\bstr\b|None|float", str(error)
         ), str(error)
@@ -219,7 +218,7 @@ def test_all_faults_are_found_together() -> None:
     )
     with pytest.raises(InputError, match=r"and \d+ more") as caught:
         read_card(text)
-    found = [caught.value, *others(caught.value)]
+    found = [caught.value, *caught.value.others]
     assert len(found) == 2 + CARD.count("bends = 3")
     lines = [error.place.line or 0 for error in found]
     assert lines == sorted(lines)

@@ -56,7 +56,7 @@ def test_order_does_not_change_the_hash(chance: random.Random) -> None:
     [
         ('"27 ft"', '"8.2296 m"'),
         ('"27 ft"', '{ told = "324 in" }'),
-        ('"-15F"', '"-15 degF"'),
+        ('"-10F"', '"-10 degF"'),
         ('size = "1/2 in"', "size = '1/2'"),
         ("bends = 1\n", "bends = 1 # an elbow\n"),
         ('name = "bypass valve"', 'name = "bypass valve"\nnote = "stiff"'),
@@ -76,7 +76,7 @@ def test_spelling_does_not_change_the_hash(old: str, new: str) -> None:
         ("bends = 1", "bends = 2"),
         ('volume = "6 gal"', 'volume = "10 gal"'),
         ('"whirlpool",', ""),
-        ('"-15F"', '"-16F"'),
+        ('"-10F"', '"-11F"'),
         ('"burner", "element"', '"burner"'),
     ],
 )
