@@ -12,6 +12,7 @@
       OutOfRange (ValueError)              WT-200   a quantity outside its published table
       NoSteadyFlow (ArithmeticError)       WT-300   the flow solver did not converge
       BooksDoNotClose (ArithmeticError)    WT-310   a replay lost or made fluid
+      ProgramFault (RuntimeError)          WT-900   something went wrong that nobody thought of
 
 An unsafe part of a coach is a finding, never an exception. Each code has its paragraph in
 ``docs/errors.md``: what happened and what to do.
@@ -130,3 +131,9 @@ class BooksDoNotClose(WintertightError, ArithmeticError):  # noqa: N818
         """Carry the relative error [1]."""
         super().__init__(f"{message} (relative error {relative_error:.3g})")
         self.relative_error = relative_error
+
+
+class ProgramFault(WintertightError, RuntimeError):  # noqa: N818
+    """Something went wrong that nobody thought of; the command line makes it one line."""
+
+    code = "WT-900"

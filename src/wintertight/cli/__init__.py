@@ -1,0 +1,1 @@
+"""The command line: nothing but wiring, one verb a file."""

@@ -1,0 +1,73 @@
+"""All commands in one place, and how typer's complaints become ours."""
+
+from typing import Annotated, cast
+
+import typer
+
+from wintertight import __version__
+from wintertight.cli import coach, flow, fluid
+from wintertight.cli.answer import Answer
+from wintertight.errors import ChoiceError, InputError
+
+# typer does not export the parent of its complaints about a command line.
+_UsageError = cast("type[Exception]", typer.BadParameter.__base__)
+
+app = typer.Typer(
+    name="wintertight",
+    help="Is this coach wintertight to this temperature, and how do you know?",
+    epilog='Quantities carry their unit: "-20F", "-29 degC". See docs/manual.md.',
+    add_completion=False,
+    rich_markup_mode=None,
+    context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100},
+)
+app.command("fluid")(fluid.fluid)
+app.command("flow")(flow.flow)
+app.add_typer(coach.app, name="coach")
+
+
+def carry_out(arguments: list[str]) -> Answer:
+    """Carry out one command.
+
+    Args:
+        arguments: what was written behind the name of the program.
+
+    Returns:
+        What it has to say. Help and version have then been printed, and the answer is empty.
+
+    Raises:
+        InputError: the command line cannot be read, or what it names cannot be used.
+        WintertightError: as the command raises.
+    """
+    command = typer.main.get_command(app)
+    try:
+        with command.make_context("wintertight", arguments or ["--help"]) as context:
+            return cast("Answer", command.invoke(context))
+    except typer.Exit as ended:
+        return Answer("", ended.exit_code)
+    except _UsageError as error:
+        raise _in_one_line(error) from None
+
+
+def _in_one_line(error: Exception) -> InputError:
+    message = cast("typer.BadParameter", error).format_message().strip().rstrip(".")
+    context = cast("typer.BadParameter", error).ctx
+    where = context.command_path if context else "wintertight"
+    kind = ChoiceError if message.startswith("No such") else InputError
+    return kind(f"{message[:1].lower()}{message[1:]}; see {where} --help")
+
+
+def _print_version(wanted: bool) -> None:  # noqa: FBT001 - typer calls it so
+    if wanted:
+        typer.echo(f"wintertight {__version__}")
+        raise typer.Exit
+
+
+@app.callback()
+def _program(
+    *,
+    version: Annotated[
+        bool,
+        typer.Option("--version", callback=_print_version, is_eager=True, help="print the version"),
+    ] = False,
+) -> None:
+    """Take the options that stand before any command."""

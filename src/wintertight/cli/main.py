@@ -1,0 +1,114 @@
+"""The entry of the command line: exit statuses, and one line for whatever goes wrong.
+
+0     done
+1     a fault of the program
+2     unusable input
+3     the verdict is not "safe", and --strict was given
+130   stopped by Ctrl-C
+141   whoever read standard output has gone; both as a shell counts a signal
+"""
+
+import os
+import sys
+import traceback
+from collections.abc import Sequence
+from contextlib import suppress
+from io import TextIOWrapper
+from types import MappingProxyType
+
+from wintertight.errors import InputError, Place, ProgramFault, WintertightError
+
+FAULT, UNUSABLE, STOPPED, NOBODY_READS = 1, 2, 130, 141
+TRACEBACK = "WINTERTIGHT_TRACEBACK"
+LONGEST_LINE = 600
+"""An error line is cut here, whatever was given."""
+
+_ON_WINDOWS_A_CLOSED_PIPE = 22
+_CONTROL = MappingProxyType(dict.fromkeys([*range(32), *range(127, 160), 0x2028, 0x2029], " "))
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Carry out one command.
+
+    Args:
+        arguments: what was written behind the name of the program; None takes it from the system.
+
+    Returns:
+        The exit status. Whatever goes wrong has become one line on standard error.
+    """
+    _speak_utf8()
+    try:
+        return _carried_out(list(sys.argv[1:] if arguments is None else arguments))
+    except KeyboardInterrupt:
+        return STOPPED
+    except BrokenPipeError:
+        _stop_writing()
+        return NOBODY_READS
+    except WintertightError as error:
+        return _complained(error)
+    except Exception as error:  # noqa: BLE001 - no traceback ever reaches a user
+        if os.environ.get(TRACEBACK) == "1":
+            traceback.print_exc()
+        what = f"{type(error).__name__}: {error}".removesuffix(": ")
+        message = (
+            f"a fault of the program: {_cut(what, LONGEST_LINE // 2)}; please report it;"
+            f" run with {TRACEBACK}=1 for details"
+        )
+        return _complained(ProgramFault(message))
+
+
+def _carried_out(arguments: list[str]) -> int:
+    # Only here, so that Ctrl-C is quiet and a broken installation is one line from the start.
+    from wintertight.cli.commands import carry_out  # noqa: PLC0415
+
+    answer = carry_out(arguments)
+    if answer.text and sys.stdout is not None:
+        _write(answer.text if answer.text.endswith("\n") else f"{answer.text}\n")
+    return answer.status
+
+
+def _write(text: str) -> None:
+    try:
+        sys.stdout.write(text)
+        sys.stdout.flush()
+    except BrokenPipeError:
+        raise
+    except OSError as error:
+        _stop_writing()
+        if error.errno == _ON_WINDOWS_A_CLOSED_PIPE:
+            raise BrokenPipeError from error
+        message = f"cannot be written: {error.strerror or error}"
+        raise InputError(message, Place("standard output")) from error
+
+
+def _speak_utf8() -> None:
+    """Let both streams speak UTF-8 whatever the console is set to, and never fail on a letter."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, TextIOWrapper):
+            stream.reconfigure(encoding="utf-8", errors="backslashreplace")
+
+
+def _stop_writing() -> None:
+    """Send what is still in the buffer nowhere, or Python complains about it at its end."""
+    with suppress(OSError, ValueError, AttributeError):
+        nowhere = os.open(os.devnull, os.O_WRONLY)
+        os.dup2(nowhere, sys.stdout.fileno())
+        os.close(nowhere)
+
+
+def _complained(error: WintertightError) -> int:
+    """Print the one line of an error; give its exit status."""
+    if sys.stderr is not None:
+        with suppress(OSError):
+            sys.stderr.write(_cut(str(error), LONGEST_LINE) + "\n")
+            sys.stderr.flush()
+    return UNUSABLE if isinstance(error, InputError) else FAULT
+
+
+def _cut(text: str, longest: int) -> str:
+    plain = " ".join(text.translate(_CONTROL).split())
+    return plain if len(plain) <= longest else plain[: longest - 3] + "..."
+
+
+if __name__ == "__main__":
+    sys.exit(main())
