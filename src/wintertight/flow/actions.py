@@ -175,7 +175,7 @@ def refill(state: State, link: str, shares: object, treated: str) -> State:
     if before[-1] / held.volume_m3 >= new[-1]:
         return state
     # What is left keeps the composition of what was there.
-    liquid = held.mean()
+    liquid = held.mean().copy()
     liquid[SHARES - 1] = 0.0
     wet = 1.0 - new[-1]
     full = 1.0 - held.mean()[SHARES - 1]

@@ -23,6 +23,9 @@ Array = npt.NDArray[np.float64]
 STIR_STEP = 0.25
 """Largest parcel let out of a stirred vessel, as a share of its volume [1]."""
 
+LONGEST_DECAY = 30.0
+"""Volumes of a vessel in one push up to which all parcels are worked at once [1]."""
+
 ALIKE = 1e-13
 """Shares closer than this are the same [1]."""
 
@@ -113,7 +116,17 @@ class RunsHeld:
     then. When the flow turns round, the profile is taken as mixed over the whole line.
     """
 
-    __slots__ = ("_count", "_fed", "_first", "_forward", "_part", "kernel", "parcel_m3", "volume_m3")
+    __slots__ = (
+        "_count",
+        "_fed",
+        "_first",
+        "_forward",
+        "_mean",
+        "_part",
+        "kernel",
+        "parcel_m3",
+        "volume_m3",
+    )
 
     def __init__(self, volume_m3: float, shares: Array, kernel: SeriesKernel) -> None:
         """Start full of one content; ``kernel.parcel`` fixes the volume of a parcel."""
@@ -129,12 +142,14 @@ class RunsHeld:
         self._fed = np.zeros((64, SHARES))
         self._count = 0
         self._part = (0.0, np.zeros(SHARES))
+        self._mean: Array | None = self._first
 
     def push(self, stream: Stream, *, forward: bool) -> Stream:
         """Take a stream in at one end and give what leaves at the other."""
         if forward != self._forward:
             self.reset(self.mean())
             self._forward = forward
+        self._mean = None
         had = self._count
         part_before, _ = self._part
         new = self._take(stream)
@@ -142,12 +157,9 @@ class RunsHeld:
         sizes[0] -= part_before
         sizes[-1] = self._part[0] if new else stream.volume_m3
         total = had + new
-        w = self.kernel.leaving(total + 1)
-        padded = np.concatenate((np.zeros(new + 1), w))[::-1]
-        out = np.tile(self._first, (new + 1, 1))
+        out = np.broadcast_to(self._first, (new + 1, SHARES))
         if total:
-            rows = np.lib.stride_tricks.sliding_window_view(padded, total)[: new + 1][::-1]
-            out += rows @ self._fed[:total]
+            out = out + self.kernel.leaving_rows(had, new) @ self._fed[:total]
         keep = sizes > DUST_M3
         return Stream(sizes[keep], out[keep])
 
@@ -163,7 +175,9 @@ class RunsHeld:
         run[2:] = part_sum + np.cumsum(stream.volumes[:, None] * stream.shares, 0)
         new = int(at[-1] / self.parcel_m3 + 1e-12)
         edges = np.minimum(self.parcel_m3 * np.arange(new + 1), at[-1])
-        sums = np.stack([np.interp(edges, at, run[:, c]) for c in range(SHARES)], axis=1)
+        sums = np.zeros((new + 1, SHARES))
+        for c in np.flatnonzero(run[-1]):
+            sums[:, c] = np.interp(edges, at, run[:, c])
         while self._count + new > len(self._fed):
             self._fed = np.concatenate((self._fed, np.zeros_like(self._fed)))
         if new:
@@ -176,6 +190,11 @@ class RunsHeld:
 
     def mean(self) -> Array:
         """Give the mean shares [1], shape (4,)."""
+        if self._mean is None:
+            self._mean = self._mean_now()
+        return self._mean
+
+    def _mean_now(self) -> Array:
         part, part_sum = self._part
         kept = self.kernel.kept(self._count + 1)
         n = self._count
@@ -200,6 +219,7 @@ class RunsHeld:
         twin.volume_m3, twin.kernel, twin.parcel_m3 = self.volume_m3, self.kernel, self.parcel_m3
         twin._first, twin._fed, twin._count = self._first, self._fed.copy(), self._count  # noqa: SLF001
         twin._forward, twin._part = self._forward, self._part  # noqa: SLF001 - own class
+        twin._mean = self._mean  # noqa: SLF001 - own class
         return twin
 
 
@@ -221,6 +241,10 @@ class VesselHeld:
         """Take a stream in at one end and give what leaves at the other."""
         if np.abs(stream.shares * self.volume_m3 - self._amounts).max() < ALIKE * self.volume_m3:
             return stream
+        if self._amounts[AIR] == 0.0:
+            passed = float(stream.volumes.sum()) / self.volume_m3
+            if passed < LONGEST_DECAY:
+                return self._stir(stream)
         volumes: list[float] = []
         shares: list[Array] = []
         for volume, share in zip(stream.volumes, stream.shares, strict=True):
@@ -231,6 +255,32 @@ class VesselHeld:
                 shares.extend(s for _, s in gone)
                 self._amounts = out
         return Stream(np.array(volumes), np.array(shares).reshape(-1, SHARES)).merged()
+
+    def _stir(self, stream: Stream) -> Stream:
+        """Take a whole stream in while the vessel holds no air: all parcels at once, exactly.
+
+        Air that comes in leaves at once, with the liquid of its parcel.
+        """
+        volumes, shares = stream.volumes, stream.shares
+        steps = np.maximum(1, np.ceil(volumes / (STIR_STEP * self.volume_m3))).astype(int)
+        if steps.max() > 1:
+            volumes, shares = np.repeat(volumes / steps, steps), np.repeat(shares, steps, axis=0)
+        air = shares[:, AIR]
+        wet = np.maximum(1.0 - air, DUST_M3)
+        feed = shares / wet[:, None]
+        feed[:, AIR] = 0.0
+        turns = volumes * wet / self.volume_m3
+        decay = np.exp(-turns)
+        since = np.exp(-np.cumsum(turns))
+        gained = np.cumsum(feed * ((1.0 - decay) / since)[:, None], axis=0)
+        first = self._amounts / self.volume_m3
+        after = since[:, None] * (first + gained)
+        before = np.concatenate((first.reshape(1, SHARES), after[:-1]))
+        out = (feed + (before - feed) * (-np.expm1(-turns) / turns)[:, None]) * wet[:, None]
+        out[:, AIR] = air
+        self._amounts = after[-1] * self.volume_m3
+        self._amounts[AIR] = 0.0
+        return Stream(volumes, out)
 
     def _step(self, volume: float, share: Array) -> tuple[Array, list[tuple[float, Array]]]:
         """Take one parcel in: air goes out first, then the stirred liquid, exactly."""
@@ -257,7 +307,9 @@ class VesselHeld:
             start = grown / full
             mean_out = feed + (start - feed) * (full / rest) * (1.0 - decay)
             gone.append((rest, mean_out))
-            amounts = full * (feed + (start - feed) * decay) + amounts * np.eye(SHARES)[AIR]
+            left = amounts[AIR]
+            amounts = full * (feed + (start - feed) * decay)
+            amounts[AIR] = left if left > DUST_M3 else 0.0
         return amounts, gone
 
     def mean(self) -> Array:

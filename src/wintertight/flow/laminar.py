@@ -121,6 +121,7 @@ class SeriesKernel:
     _leaving: Array = field(default_factory=lambda: np.zeros(0))
     _sections: Array = field(default_factory=lambda: np.zeros((0, 0)))
     _kept: Array = field(default_factory=lambda: np.zeros(0))
+    _backwards: Array = field(default_factory=lambda: np.zeros(0))
 
     def __post_init__(self) -> None:
         """Refuse what the discretisation cannot carry."""
@@ -132,6 +133,28 @@ class SeriesKernel:
         """Give the share [1] of a parcel that leaves the line m parcels later, m < length."""
         self._grow(length)
         return self._leaving[:length]
+
+    def leaving_rows(self, had: int, new: int) -> Array:
+        """Give what weighs each of ``had + new`` parcels fed in each of ``new + 1`` let out.
+
+        Row i belongs to the parcel let out after ``had + i`` were fed; what was fed later weighs 0.
+
+        Args:
+            had: parcels fed before [1].
+            new: parcels fed since [1]; with ``had`` at least 1.
+
+        Returns:
+            Weights [1], shape (new + 1, had + new), a read-only view.
+        """
+        total = had + new
+        self._grow(total + 1)
+        if len(self._backwards) < self._length + total + 2:
+            self._backwards = np.concatenate((self._leaving[::-1], np.zeros(self._length + 2)))
+        start = self._backwards[self._length - 1 - had :]
+        step = start.strides[0]
+        return np.lib.stride_tricks.as_strided(
+            start, (new + 1, total), (-step, step), writeable=False
+        )
 
     def kept(self, length: int) -> Array:
         """Give the share [1] of a parcel still in the line at the end of parcel m, m < length."""
@@ -165,4 +188,5 @@ class SeriesKernel:
         self._leaving = leaving
         self._sections = sections
         self._kept = 1.0 - np.cumsum(leaving)
+        self._backwards = np.zeros(0)
         self._length = n
