@@ -1,0 +1,1 @@
+"""Sentences: keys and parameters of the lower layers, said in a language."""

@@ -1,0 +1,35 @@
+"""The English catalogue: every sentence by subject and key."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from wintertight.wording.english import coach, paper, proofs, steps
+
+ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
+    {
+        "step": steps.STEPS,
+        "why": steps.WHY,
+        "caution": steps.CAUTIONS,
+        "hazard": steps.HAZARDS,
+        "phase": steps.PHASES,
+        "method": steps.METHODS,
+        "thing": steps.THINGS,
+        "setting": steps.SETTINGS,
+        "phrase": steps.PHRASES,
+        "claim": proofs.CLAIMS,
+        "reason": proofs.REASONS,
+        "settle": proofs.SETTLE,
+        "evidence": proofs.EVIDENCE,
+        "kind of evidence": proofs.KINDS_OF_EVIDENCE,
+        "pocket": proofs.POCKETS,
+        "verdict": proofs.VERDICTS,
+        "outcome": proofs.OUTCOMES,
+        "null": proofs.NULLS,
+        "kind": coach.KINDS,
+        "role": coach.ROLES,
+        "name": coach.NAMES,
+        "heat": coach.SOURCES_OF_HEAT,
+        "finding": coach.FINDINGS,
+        "label": paper.LABELS,
+    }
+)

@@ -1,0 +1,55 @@
+"""English: headings and labels of papers and of the screen."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+LABELS: Mapping[str, str] = MappingProxyType(
+    {
+        "job sheet": "Job sheet",
+        "coach": "Coach",
+        "site": "Site",
+        "design low": "Design low",
+        "method": "Method",
+        "product": "Antifreeze",
+        "technician": "Technician",
+        "date": "Date",
+        "no site": "no site on the card",
+        "page": "page {page} of {pages}",
+        "step": "Step",
+        "outlet": "Outlet",
+        "first colour": "First colour",
+        "run on": "Run on",
+        "seen": "Seen at",
+        "time this one": "time this one",
+        "how to fill": (
+            "Open, watch for first colour, count the run-on, shut. Write down when colour came,"
+            " at least where it says: time this one. Much later than shown: stop and ask."
+        ),
+        "reading": "Reading",
+        "jugs emptied": "Jugs emptied",
+        "began": "Began",
+        "ended": "Ended",
+        "not proven": "Not proven: look here",
+        "nothing open": "No part is left open by this plan.",
+        "notes": "Worth knowing",
+        "and more": "and {count} more; see the plan on screen",
+        "limits": "What this sheet is not",
+        "limits text": (
+            "Worked out from the coach's card; it holds only for what was really done. Void once"
+            " water runs. The coach's manual and local code come before this sheet."
+        ),
+        "why": "Why",
+        "caution": "Mind",
+        "parts": "Parts",
+        "part": "part",
+        "how": "how it is protected",
+        "how many": "how many",
+        "settle": "settles it",
+        "gap": "would burst",
+        "unproven": "not proven",
+        "handled": "{count} in all",
+        "card": "card",
+        "engine": "Wintertight {version}",
+        "all parts": "All parts",
+    }
+)

@@ -1,0 +1,152 @@
+"""English: what is said of each part, on what it stands, and what would settle it."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+CLAIMS: Mapping[str, str] = MappingProxyType(
+    {
+        "filled": "filled with antifreeze",
+        "drained": "drained",
+        "swept": "swept empty",
+        "kept warm": "kept warm",
+        "removed": "taken out",
+        "unproven": "not proven",
+    }
+)
+
+REASONS: Mapping[str, str] = MappingProxyType(
+    {
+        "nothing there": "Nothing is left in it.",
+        "room in the air": "Only {full} full: what is left has room to grow.",
+        "does not freeze": "Stays liquid down to {freezing_point_degC}.",
+        "freezes": "Freezes at {freezing_point_degC}, and nothing gives in there.",
+        "slush is harmless": "May turn to slush; it bursts nothing down to {burst_limit_degC}.",
+        "slush bursts": "Its slush bursts what holds it below {burst_limit_degC}.",
+        "slush bursts: ice": "More than {ice} of it turns to ice, and that bursts what holds it.",
+        "rating holds": "Undiluted, and its label promises {rating_degC}.",
+        "rating is too warm": "Its label promises no more than {rating_degC}.",
+        "no rating": "The label of the product prints no rating for this.",
+        "diluted product": (
+            "Only {product} of it is the product, and nobody knows what is in that product."
+        ),
+        "blend": "Two kinds of antifreeze are mixed in it; no table is printed for that.",
+        "no burst curve": "It turns to slush, and no printed table says what such slush bursts.",
+        "beyond the table": "The printed tables end before this mixture, or before this cold.",
+        "may not have drained": "It may hold water: whether it drains hangs on an inch of height.",
+        "no model": "There is no calculation for a {kind} yet.",
+        "not looked at": "It is on the card, but nobody has looked at it.",
+        "nobody has looked": "Nobody has looked whether this coach has a {kind}.",
+        "reading is too weak": (
+            "A reading says {share} glycol, {weakest} at the least: too weak for this cold."
+        ),
+    }
+)
+"""By key of the reason; "key: word" is said instead where a parameter of that name is there."""
+
+SETTLE: Mapping[str, str] = MappingProxyType(
+    {
+        "not reached": "No step moves what is in it: drain it by hand, or run it from its outlet.",
+        "freezes": "Empty it, or open it so that something gives, or fill it stronger.",
+        "slush bursts": "Run it on longer, or take a stronger product.",
+        "rating is too warm": "Take a product with a colder rating, or empty it.",
+        "no rating": "Take a product whose label prints a rating, or its share of glycol.",
+        "diluted product": (
+            "Take a product whose label prints its share of glycol, or run it on until it is"
+            " undiluted."
+        ),
+        "blend": "Flush it with one product only.",
+        "no burst curve": "Take a product of propylene glycol, or empty it.",
+        "beyond the table": "Empty it, or keep it warm.",
+        "may not have drained": "Open it at its lowest place and see that nothing runs.",
+        "no model": "Follow its maker's steps, and have a person sign that it was done.",
+        "not looked at": "Look at it, and enter on the card what is there.",
+        "nobody has looked": "Look for it; enter it on the card, or that there is none.",
+        "reading is too weak": "Run it on with fresh product, and read it again.",
+    }
+)
+"""What to do about a part that is not proven, by key of the reason."""
+
+EVIDENCE: Mapping[str, str] = MappingProxyType(
+    {
+        "content as found": "No step of the plan moves what was in it on arrival.",
+        "content flowed": "Worked out from what runs through it, its weakest stretch counted.",
+        "content drained": "Worked out from heights and openings: it runs out by itself.",
+        "content swept": "Worked out from the air that is driven through it.",
+        "content emptied": "Opened and emptied by hand.",
+        "content drain uncertain": "The heights on the card do not settle whether it drains.",
+        "length guessed": "Its length is a guess, give or take {spread}; the worse end was taken.",
+        "heights as on the card": "The heights are taken as the card gives them.",
+        "no model": "Taken as full of water: there is no calculation for it.",
+        "not looked at": "Taken as full of water: nobody has looked.",
+        "nobody has looked": "Taken as there and full of water: nobody has looked.",
+        "done as recorded": "A person ticked it off.",
+        "reading glycol share": "A reading gave {share} glycol, {weakest} at the least.",
+        "reading freezing point": "A freezing point was read that says nothing of its strength.",
+        "reading pressure": "A pressure was read.",
+        "reading temperature": "A temperature was read.",
+        "reading looks pink": "It looked pink; that proves little.",
+    }
+)
+
+KINDS_OF_EVIDENCE: Mapping[str, str] = MappingProxyType(
+    {
+        "computed": "computed",
+        "measured": "measured",
+        "attested": "attested",
+        "assumed": "assumed",
+    }
+)
+
+POCKETS: Mapping[str, str] = MappingProxyType(
+    {
+        "open": "slush has somewhere to grow",
+        "relieved": "rigid, but a step opens it",
+        "sealed": "rigid and closed: it must not freeze, or must be empty",
+    }
+)
+
+VERDICTS: Mapping[str, str] = MappingProxyType(
+    {
+        "safe": "Protected as planned to {low}, once every step is done; void once water runs.",
+        "safe as recorded": "Protected as recorded to {low}; void once water runs.",
+        "gap": "NOT protected to {low}: {count} would freeze and burst: {parts}.",
+        "gap and more": (
+            "NOT protected to {low}: {count} would freeze and burst, among them {parts}."
+        ),
+        "unproven": "Not proven to {low}: nobody can vouch for {count}: {parts}.",
+        "unproven and more": (
+            "Not proven to {low}: nobody can vouch for {count}, among them {parts}."
+        ),
+        "refused": "Step {step} is refused as it stands. {hazard}",
+        "too weak": "{product}, even undiluted, is not shown to protect to {low}.",
+        "never clear": "The run to full strength was given up here: {parts}.",
+    }
+)
+
+OUTCOMES: Mapping[str, str] = MappingProxyType(
+    {
+        "same": "Left out, nothing changes.",
+        "gap": "Left out, {parts} would burst; water left there: {water_m3}.",
+        "unproven": "Left out, nobody could vouch for {parts}.",
+        "hazard": "Never leave this out: {hazard}",
+    }
+)
+"""What comes of leaving a step out."""
+
+NULLS: Mapping[str, str] = MappingProxyType(
+    {
+        "no liquid": "there is no liquid in it",
+        "product unknown": "the label does not say what is in the product",
+        "blend": "two kinds of antifreeze are mixed",
+        "beyond the table": "the printed tables end before it",
+        "not known": "nobody knows what is in it",
+        "several parts": "this step is done to several parts; see 'parts'",
+        "no part": "this step is done to no part of the coach",
+        "no setting": "nothing is set in this step",
+        "nothing runs": "no fluid is run or poured in this step",
+        "no outlet": "no outlet is run to colour in this step",
+        "no colour": "by the calculation no colour comes here",
+        "not asked": "leaving this step out was not worked out",
+    }
+)
+"""Why a value is null in a plan for programs."""

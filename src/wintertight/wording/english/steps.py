@@ -1,0 +1,236 @@
+"""English: what the technician is told to do, why, and what to mind."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+STEPS: Mapping[str, str] = MappingProxyType(
+    {
+        "heat off": "Turn off the heat of the {part}: {sources}. Let it cool.",
+        "pressure off": "Take the town water hose off the {part} and switch the pump off.",
+        "pressure off: demand pump": "Switch the {part} off.",
+        "open taps": "Open every tap, hot and cold: {parts}.",
+        "open tank drain": "Open the drain of the {part}.",
+        "open low points": "Open the low points: {parts}.",
+        "open relief": "Lift the relief lever of the {part} and leave it up.",
+        "plug out": "Take the drain plug out of the {part} and leave it out.",
+        "plug out: anode": (
+            "Take the plug with the anode rod out of the {part} and leave it out. Look at what is"
+            " left of the rod."
+        ),
+        "let it drain": "Let everything drain until nothing drips, about {handling}.",
+        "cartridge out": (
+            "Take the cartridge out of the {part}, empty the bowl and screw it back on without the"
+            " cartridge."
+        ),
+        "run pump dry": (
+            "Open the {outlet}, run the {part} for {seconds} on the empty tank, switch it off."
+        ),
+        "empty waste tanks": "At a dump: empty, rinse and shut again: {parts}.",
+        "shut everything": "Shut every tap and low point: {parts}.",
+        "set bypass": "Bypass the heater. {handles}",
+        "draw from jug": "{handles} Put the antifreeze hose into a full jug of {product}.",
+        "draw from jug: demand pump": (
+            "{handles} Take the tank line off the inlet of the {part}, put a short hose on it and"
+            " the end of the hose into a full jug of {product}."
+        ),
+        "pump on": "Switch the {part} on. Change jugs before it draws air.",
+        "run outlet": "{part}: open, run to first colour ({colour}), run on {run_on}, shut.",
+        "run outlet: gravity toilet": (
+            "{part}: hold the pedal down to first colour ({colour}), run on {run_on}, let go."
+        ),
+        "run outlet: city inlet": (
+            "{part}: take the screen out, press the check in with a blunt tool to first colour"
+            " ({colour}), run on {run_on}, let go, put the screen back."
+        ),
+        "run outlet: low point": (
+            "{part}: bucket under it, open, run to first colour ({colour}), run on {run_on}, shut."
+        ),
+        "run outlet: no colour": (
+            "{part}: open it. By the calculation no colour comes within {volume}. If none does,"
+            " shut it and count it as not filled."
+        ),
+        "pump off": "Switch the {part} off.",
+        "leave taps open": "Open the taps once more and leave them open: {parts}.",
+        "work pedal": "Work the pedal of the {part} once.",
+        "loosen bowl": "Turn the bowl of the {part} a quarter turn loose.",
+        "pour a cup": "Pour one cup of antifreeze into the {part}.",
+        "take reading": (
+            "Read the strength of what came last from the farthest tap, with an instrument made"
+            " for this product. Write it down."
+        ),
+        "hang tag": "Hang the tag at the main tap: void once water runs.",
+    }
+)
+"""By key of the step; "key: word" is said where the word fits: a kind, a circumstance."""
+
+WHY: Mapping[str, str] = MappingProxyType(
+    {
+        "heat off": "An empty heater with its heat on is ruined.",
+        "pressure off": "Nothing may push water into lines that are being emptied.",
+        "open taps": "Water runs out only where air can come in.",
+        "open tank drain": "Water left in the tank finds its way to the pump.",
+        "open low points": "What runs out here by itself need not be pushed out later.",
+        "open relief": "Air comes in at the top, so the heater empties at the bottom.",
+        "plug out": "The heater is emptied and bypassed: no antifreeze is spent on it.",
+        "let it drain": "Water left behind thins the antifreeze.",
+        "cartridge out": "A cartridge holds water, and antifreeze spoils it.",
+        "run pump dry": "The line from the tank has no other way to empty.",
+        "empty waste tanks": "What stays in a tank freezes against its valve.",
+        "shut everything": "The pump fills one outlet at a time.",
+        "set bypass": "Otherwise the heater swallows the antifreeze for the hot side.",
+        "draw from jug": "The pump must draw from the jug and from nowhere else.",
+        "pump on": "It fills the lines, and holds pressure from one outlet to the next.",
+        "run outlet": "First colour is still weak; the run-on makes the line strong enough.",
+        "pump off": "The taps are opened next; nothing should follow.",
+        "leave taps open": "An open tap leaves slush room to grow.",
+        "work pedal": "It lets the pressure out of the valve, which springs shut by itself.",
+        "loosen bowl": "A loose bowl leaves its content room to grow.",
+        "pour a cup": "What ran in from the taps is too thin to rely on.",
+        "take reading": "A number says more than a colour.",
+        "hang tag": "Whoever opens a tap in winter must know what it undoes.",
+    }
+)
+"""By key of the step: one short sentence."""
+
+CAUTIONS: Mapping[str, str] = MappingProxyType(
+    {
+        "hot water": "Scalding: let the heater cool before it is opened.",
+        "plug under pressure": (
+            "Let the heater cool and open a tap before the plug comes out: scalding water under"
+            " pressure. The coach's manual has the last word."
+        ),
+        "sewer hose apart": (
+            "Sewer hose and its gloves touch nothing that carries drinking water. Wash hands."
+        ),
+        "right product": (
+            "Read the label: made for drinking water lines, undiluted. Never engine antifreeze:"
+            " ethylene glycol is a poison."
+        ),
+        "face clear of the inlet": "Face clear of the inlet: it spurts while the check is in.",
+        "waste antifreeze": (
+            "Antifreeze goes to the waste tank or a dump, never on the ground; local code decides."
+            " Keep jugs from children and pets."
+        ),
+        "pink proves little": "Colour proves little: weak antifreeze is coloured too.",
+    }
+)
+
+HAZARDS: Mapping[str, str] = MappingProxyType(
+    {
+        "plug under pressure": (
+            "The plug would come out under pressure: shut off the water, switch the pump off and"
+            " open a tap first."
+        ),
+        "plug while hot": (
+            "The plug would come out of a heater that is on: turn the heat off and let it cool"
+            " first."
+        ),
+        "heat without water": "The heater would be heated empty: fill it before the heat goes on.",
+        "heater drained while heated": "The heater would be drained with its heat on: turn it off.",
+        "spirit by a flame": (
+            "This product can catch fire, and a burner is on: put out every flame first."
+        ),
+        "bowl under pressure": (
+            "The bowl would be opened under pressure: switch the pump off and open a tap first."
+        ),
+    }
+)
+
+PHASES: Mapping[str, str] = MappingProxyType(
+    {
+        "make safe": "Make safe",
+        "drain": "Drain",
+        "set": "Set the handles",
+        "fill": "Fill, one outlet at a time",
+        "finish": "Finish",
+    }
+)
+
+METHODS: Mapping[str, str] = MappingProxyType(
+    {
+        "pump": "antifreeze by the coach's own pump",
+        "hand-pump": "antifreeze by hand pump",
+        "air": "blow-out",
+        "air-then-pump": "blow-out, then antifreeze",
+        "drain": "drain only",
+        "hold": "freeze hold",
+    }
+)
+
+THINGS: Mapping[str, str] = MappingProxyType(
+    {
+        "handle": "handle",
+        "cartridge": "cartridge",
+        "bowl": "bowl",
+        "switch": "switch",
+        "hose": "hose",
+        "drain": "drain",
+        "tank": "tank",
+        "tap": "tap",
+        "valve": "valve",
+        "check": "check",
+        "relief lever": "relief lever",
+        "plug": "plug",
+        "gate": "gate valve",
+        "burner": "burner",
+        "element": "electric element",
+        "coolant": "engine coolant",
+    }
+)
+"""What a hand sets."""
+
+SETTINGS: Mapping[str, str] = MappingProxyType(
+    {
+        "along": "along the pipe (open)",
+        "across": "across the pipe (shut)",
+        "half": "half way",
+        "open": "open",
+        "shut": "shut",
+        "in": "in",
+        "out": "out",
+        "on": "on",
+        "off": "off",
+        "tight": "tight",
+        "loose": "loose",
+        "free": "free",
+        "pressed": "pressed in",
+        "in use": "in use",
+        "stowed": "stowed",
+        "in the jug": "in the jug",
+        "open to the air": "open to the air",
+        "tank line": "on the line from the tank",
+        "relief lever open": "relief lever open",
+        "plug out": "plug out",
+        "cartridge out, bowl emptied and back on": "cartridge out, bowl emptied and back on",
+        "on, then off": "on, then off",
+        "emptied": "emptied",
+        "open, then shut": "open, then shut",
+        "worked once": "worked once",
+        "a quarter turn loose": "a quarter turn loose",
+        "one cup": "one cup",
+        "reading": "reading",
+        "tag at the main tap": "tag at the main tap",
+    }
+)
+
+PHRASES: Mapping[str, str] = MappingProxyType(
+    {
+        "handles across": "Handle across the pipe (shut): {parts}.",
+        "handles along": "Handle along the pipe (open): {parts}.",
+        "colour at once": "at once",
+        "colour about": "about {time}",
+        "never": "none expected",
+        "share under": "under {share}",
+        "and": "{first} and {last}",
+        "comma": ", ",
+        "jugs one": "1 jug",
+        "jugs many": "{count} jugs",
+        "parts one": "1 part",
+        "parts many": "{count} parts",
+        "bring": "Bring {jugs} of {product} ({size} each).",
+        "bring and have one": "Bring {jugs} of {product} ({size} each), have one more.",
+        "bring and have more": "Bring {jugs} of {product} ({size} each), have {spare} more.",
+        "minutes": "About {time} of work.",
+    }
+)
+"""Pieces of sentences, and ways to count."""

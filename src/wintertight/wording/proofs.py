@@ -1,0 +1,80 @@
+"""The proof as sentences: claim, reason, evidence, what would settle it, and the verdict."""
+
+from collections.abc import Sequence
+
+from wintertight.coach.card import Card
+from wintertight.proof.claims import Evidence, PartProof, verdict_of
+from wintertight.units import System, in_words
+from wintertight.wording.catalogue import say, say_best
+from wintertight.wording.names import part_name
+from wintertight.wording.spoken import counted, listed, spoken
+
+NAMED = 3
+"""How many parts a verdict names before it says "among them"."""
+
+_AS_FOUND = "content as found"
+
+
+def reason(part: PartProof, language: str = "en", system: System = "us") -> str:
+    """Give why a part is proven, or is not."""
+    params = spoken(part.params, language, system)
+    if "burst_limit_degC" in params:
+        return say("reason", part.reason, language, **params)
+    return say_best("reason", part.reason, tuple(part.params), language, **params)
+
+
+def settle(part: PartProof, language: str = "en") -> str | None:
+    """Give what would settle a part that is not proven; None where it is proven."""
+    if part.safe is True:
+        return None
+    bursts = part.safe is False
+    if bursts and any(e.key == _AS_FOUND for e in part.evidence):
+        return say("settle", "not reached", language)
+    return say("settle", part.reason, language)
+
+
+def evidence_text(evidence: Evidence, language: str = "en", system: System = "us") -> str:
+    """Give one thing a claim stands on."""
+    return say("evidence", evidence.key, language, **spoken(evidence.params, language, system))
+
+
+def claim_name(claim: str, language: str = "en") -> str:
+    """Give how a part is protected, in a word or two."""
+    return say("claim", claim, language)
+
+
+def verdict_line(
+    card: Card,
+    parts: Sequence[PartProof],
+    low_degC: float,
+    language: str = "en",
+    system: System = "us",
+    *,
+    recorded: bool = False,
+) -> str:
+    """Give the verdict on a coach as one sentence.
+
+    Args:
+        card: the coach's card.
+        parts: all its parts.
+        low_degC: design low [degC].
+        language: two letters.
+        system: "us" or "metric".
+        recorded: whether it speaks of what was done, not of what is planned.
+
+    Returns:
+        The sentence; never a bare "safe".
+    """
+    verdict = verdict_of(parts)
+    low = in_words(low_degC, "temperature", system)
+    if verdict == "safe":
+        return say("verdict", "safe as recorded" if recorded else "safe", language, low=low)
+    bad = [p for p in parts if p.safe is (False if verdict == "gap" else None)]
+    return say(
+        "verdict",
+        f"{verdict} and more" if len(bad) > NAMED else verdict,
+        language,
+        low=low,
+        count=counted(len(bad), "parts", language),
+        parts=listed((part_name(card, p.id, language) for p in bad[:NAMED]), language),
+    )

@@ -1,0 +1,111 @@
+"""Numbers and lists as they are said: the unit that ends a parameter's name tells its kind."""
+
+from collections.abc import Iterable, Mapping
+
+from wintertight.units import Dimension, System, in_words
+from wintertight.wording.catalogue import say
+
+_BY_ENDING: tuple[tuple[str, Dimension], ...] = (
+    ("_degC", "temperature"),
+    ("_m3", "volume"),
+    ("_m", "length"),
+    ("_Pa", "pressure"),
+    ("_s", "time"),
+)
+_BY_NAME: Mapping[str, Dimension] = {"seconds": "time"}
+_SHARES = frozenset({"full", "ice", "product", "spread", "share", "weakest"})
+_WORDS: Mapping[str, str] = {"kind": "kind", "missing": "role"}
+"""Parameters that are keys themselves, and the subject in which they stand."""
+
+AT_ONCE_S = 3.0
+"""Colour that comes sooner than this comes at once [s]."""
+
+
+def spoken(
+    params: Mapping[str, float | str], language: str = "en", system: System = "us"
+) -> dict[str, str]:
+    """Turn parameters into words.
+
+    Args:
+        params: by name: ``..._degC``, ``..._m3``, ``..._m``, ``..._s`` and shares are numbers with
+            that unit, ``kind`` and ``missing`` are keys, other numbers are counts.
+        language: two letters.
+        system: "us" or "metric".
+
+    Returns:
+        Words by the same names.
+
+    Example:
+        >>> spoken({"freezing_point_degC": -20.0, "full": 0.05, "count": 2.0})
+        {'freezing_point_degC': '-4 °F', 'full': '5 %', 'count': '2'}
+    """
+    return {name: _said(name, value, language, system) for name, value in params.items()}
+
+
+def _said(name: str, value: float | str, language: str, system: System) -> str:
+    if isinstance(value, str):
+        return say(_WORDS[name], value, language) if name in _WORDS else value
+    if name in _SHARES:
+        return share_in_words(value, language)
+    by_ending = next((d for ending, d in _BY_ENDING if name.endswith(ending)), None)
+    dimension = _BY_NAME.get(name, by_ending)
+    return in_words(value, dimension, system) if dimension else f"{value:g}"
+
+
+def share_in_words(share: float, language: str = "en") -> str:
+    """Give a share in whole per cent; what is less than one is "under 1 %".
+
+    Example:
+        >>> share_in_words(0.0005), share_in_words(0.25)
+        ('under 1 %', '25 %')
+    """
+    if share < 0.01:  # noqa: PLR2004 - one per cent
+        return say("phrase", "share under", language, share="1 %")
+    return f"{share:.0%}".replace("%", " %")
+
+
+def listed(names: Iterable[str], language: str = "en") -> str:
+    """Join names: "a", "a and b", "a, b and c".
+
+    Example:
+        >>> listed(["taps", "traps", "tanks"])
+        'taps, traps and tanks'
+    """
+    some = list(dict.fromkeys(names))
+    if len(some) <= 1:
+        return "".join(some)
+    first = say("phrase", "comma", language).join(some[:-1])
+    return say("phrase", "and", language, first=first, last=some[-1])
+
+
+def counted(count: int, noun: str, language: str = "en") -> str:
+    """Count: "1 jug", "4 jugs"; the nouns stand among the phrases.
+
+    Example:
+        >>> counted(1, "jugs"), counted(4, "jugs")
+        ('1 jug', '4 jugs')
+    """
+    number = "one" if count == 1 else "many"
+    return say("phrase", f"{noun} {number}", language, count=str(count))
+
+
+def about(seconds: float | None, language: str = "en") -> str:
+    """Give a time to colour as it is worth saying: at once, or to about five seconds.
+
+    Example:
+        >>> about(1.2), about(7.4), about(13.6), about(None)
+        ('at once', 'about 7 s', 'about 15 s', 'none expected')
+    """
+    if seconds is None:
+        return say("phrase", "never", language)
+    if seconds < AT_ONCE_S:
+        return say("phrase", "colour at once", language)
+    step = 1 if seconds < 10 else 5  # noqa: PLR2004 - nobody reads a stopwatch closer
+    said = in_words(step * round(seconds / step), "time", "metric")
+    return say("phrase", "colour about", language, time=said)
+
+
+def begun(sentence: str) -> str:
+    """Give a sentence with a capital letter in front, and no blanks around it."""
+    bare = sentence.strip()
+    return bare[:1].upper() + bare[1:]

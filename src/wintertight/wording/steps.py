@@ -1,0 +1,118 @@
+"""A step of a job as sentences: what to do, why, and what to mind."""
+
+from collections.abc import Iterator
+
+from wintertight.coach.card import Card
+from wintertight.procedure.steps import Missed, PlannedStep, Step
+from wintertight.units import System, in_words
+from wintertight.wording.catalogue import say, say_best
+from wintertight.wording.names import part_name
+from wintertight.wording.spoken import about, begun, listed, spoken
+
+
+def step_text(planned: PlannedStep, card: Card, language: str = "en", system: System = "us") -> str:
+    """Give what the technician is to do, as one or two sentences.
+
+    Args:
+        planned: the step with its numbers.
+        card: the coach's card.
+        language: two letters.
+        system: "us" or "metric".
+
+    Returns:
+        The sentences.
+    """
+    step = planned.step
+    params = {
+        **spoken(step.params, language, system),
+        "part": part_name(card, step.part, language) if step.part else "",
+        "parts": listed(_parts(step, card, language), language),
+        "outlet": listed(_runs(step, card, language), language),
+        "handles": _handles(step, card, language),
+        "handling": in_words(planned.handling_s, "time", system),
+        **_seen(planned, language, system),
+    }
+    if "sources" in params:
+        sources = str(step.params["sources"]).split(" and ")
+        params["sources"] = listed((say("heat", s, language) for s in sources), language)
+    return begun(say_best("step", step.key, _circumstances(planned, card), language, **params))
+
+
+def step_why(step: Step, language: str = "en") -> str:
+    """Give why a step is done, as one short sentence."""
+    return say("why", step.key, language)
+
+
+def caution(key: str, language: str = "en") -> str:
+    """Give what to mind at a step."""
+    return say("caution", key, language)
+
+
+def hazard(key: str, language: str = "en") -> str:
+    """Give why an order is refused, and what to do first."""
+    return say("hazard", key, language)
+
+
+def setting_name(setting: str, language: str = "en") -> str:
+    """Give how something stands: "along the pipe (open)"."""
+    return say("setting", setting, language)
+
+
+def missed_text(missed: Missed, card: Card, language: str = "en", system: System = "us") -> str:
+    """Give what comes of leaving a step out."""
+    return say(
+        "outcome",
+        missed.outcome,
+        language,
+        parts=listed((part_name(card, p, language) for p in missed.parts), language),
+        water_m3=in_words(missed.water_m3, "volume", system),
+        hazard=hazard(missed.hazard, language) if missed.hazard else "",
+    )
+
+
+def _circumstances(planned: PlannedStep, card: Card) -> tuple[str, ...]:
+    """Give what may call for another sentence, the strongest first."""
+    step = planned.step
+    dry = planned.run is not None and planned.run.first_colour_s is None
+    fitting = card.fitting.get(step.part.partition("/")[0].partition(".")[0])
+    yes = tuple(name for name, value in step.params.items() if value == "yes")
+    return (*(["no colour"] if dry else []), *yes, *([fitting.kind] if fitting else []))
+
+
+def _seen(planned: PlannedStep, language: str, system: System) -> dict[str, str]:
+    if planned.run is None:
+        return {}
+    return {
+        "colour": about(planned.run.first_colour_s, language),
+        "run_on": in_words(planned.run_on_s or 0.0, "time", system),
+        "volume": in_words(planned.run.volume_m3, "volume", system),
+    }
+
+
+def _parts(step: Step, card: Card, language: str) -> Iterator[str]:
+    """Give every fitting a step sets something on, by name; hot and cold side are one."""
+    for action in step.actions:
+        if action.verb == "set":
+            fitting = action.part.partition("/")[0].partition(".")[0]
+            yield part_name(card, fitting, language)
+
+
+def _runs(step: Step, card: Card, language: str) -> Iterator[str]:
+    for action in step.actions:
+        if action.verb == "run":
+            yield part_name(card, action.part, language)
+
+
+def _handles(step: Step, card: Card, language: str) -> str:
+    """Give one sentence for the handles to be set across, and one for those along."""
+    said = []
+    for setting in ("across", "along"):
+        names = [
+            part_name(card, a.part, language)
+            for a in step.actions
+            if a.verb == "set" and a.setting == setting
+        ]
+        if names:
+            parts = listed(names, language)
+            said.append(say("phrase", f"handles {setting}", language, parts=parts))
+    return " ".join(said)
