@@ -179,11 +179,13 @@ class SeriesKernel:
         spectrum = np.fft.rfft(one_run, 2 * n)
         section_spectrum = np.fft.rfft(section, 2 * n)
         sections = np.empty((self.runs, n))
-        power = np.ones_like(spectrum)
+        leaving = np.zeros(n)
+        leaving[0] = 1.0
         for i in range(self.runs):
-            sections[i] = np.fft.irfft(power * section_spectrum, 2 * n)[:n]
-            power = power * spectrum
-        leaving = np.fft.irfft(power, 2 * n)[:n]
+            # Cut to n after each run: what lies beyond would come back at the front.
+            arriving = np.fft.rfft(leaving, 2 * n)
+            sections[i] = np.fft.irfft(arriving * section_spectrum, 2 * n)[:n]
+            leaving = np.fft.irfft(arriving * spectrum, 2 * n)[:n]
         leaving[: self.runs * int(FIRST_ARRIVAL / a)] = 0.0  # rounding of the transform
         self._leaving = leaving
         self._sections = sections
