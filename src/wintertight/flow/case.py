@@ -18,12 +18,14 @@ class Case:
         mixing: laminar runs as many as fittings ("all"), half as many ("half"), or none ("plug").
         bore: largest bore the tolerances allow, or the middle one.
         lengths: the card's best values, or their upper 95 % points.
+        chunk_m3: volume moved between two looks at the flow [m3]; it moves seconds, not shares.
     """
 
     name: str
     mixing: Literal["all", "half", "plug"] = "all"
     bore: Literal["largest", "middle"] = "largest"
     lengths: Literal["best", "upper"] = "best"
+    chunk_m3: float = 0.1e-3
 
     def length_m(self, length: Quantity) -> float:
         """Give the length [m] this case takes."""

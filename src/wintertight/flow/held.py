@@ -123,6 +123,7 @@ class RunsHeld:
         "_forward",
         "_mean",
         "_part",
+        "_used",
         "kernel",
         "parcel_m3",
         "volume_m3",
@@ -139,7 +140,8 @@ class RunsHeld:
     def reset(self, shares: Array) -> None:
         """Fill with one uniform content."""
         self._first = np.array(shares, dtype=float)
-        self._fed = np.zeros((64, SHARES))
+        self._fed = np.zeros((SHARES, 64))
+        self._used = np.zeros(SHARES, dtype=bool)
         self._count = 0
         self._part = (0.0, np.zeros(SHARES))
         self._mean: Array | None = self._first
@@ -157,9 +159,11 @@ class RunsHeld:
         sizes[0] -= part_before
         sizes[-1] = self._part[0] if new else stream.volume_m3
         total = had + new
-        out = np.broadcast_to(self._first, (new + 1, SHARES))
+        out = np.empty((new + 1, SHARES))
+        out[:] = self._first
         if total:
-            out = out + self.kernel.leaving_rows(had, new) @ self._fed[:total]
+            for c in np.flatnonzero(self._used):
+                out[:, c] += self.kernel.leaving_of(self._fed[c, :total], new)
         keep = sizes > DUST_M3
         return Stream(sizes[keep], out[keep])
 
@@ -178,11 +182,12 @@ class RunsHeld:
         sums = np.zeros((new + 1, SHARES))
         for c in np.flatnonzero(run[-1]):
             sums[:, c] = np.interp(edges, at, run[:, c])
-        while self._count + new > len(self._fed):
-            self._fed = np.concatenate((self._fed, np.zeros_like(self._fed)))
+        while self._count + new > self._fed.shape[1]:
+            self._fed = np.concatenate((self._fed, np.zeros_like(self._fed)), axis=1)
         if new:
-            fed = np.diff(sums, axis=0) / self.parcel_m3 - self._first
-            self._fed[self._count : self._count + new] = fed
+            fed = (np.diff(sums, axis=0) / self.parcel_m3 - self._first).T
+            self._fed[:, self._count : self._count + new] = fed
+            self._used |= fed.any(axis=1)
         self._count += new
         left = at[-1] - edges[-1]
         self._part = (left, run[-1] - sums[-1]) if left > DUST_M3 else (0.0, np.zeros(SHARES))
@@ -203,15 +208,24 @@ class RunsHeld:
         still = kept[:n][::-1]
         later = kept[1 : n + 1][::-1]
         weights = ((1.0 - lag) * still + lag * later) * self.parcel_m3
-        deviation = weights @ self._fed[:n] + part_sum - part * self._first
+        deviation = self._fed[:, :n] @ weights + part_sum - part * self._first
         return np.asarray(self._first + deviation / self.volume_m3)
 
     def sections(self) -> Array:
-        """Give the shares [1] at the outlet end of each run, shape (runs, 4)."""
-        if not self._count:
-            return self._first.reshape(1, SHARES)
-        weights = self.kernel.sections(self._count)[:, ::-1]
-        return np.asarray(self._first + weights @ self._fed[: self._count])
+        """Give the shares [1] of the sections to be judged, shape (runs + 2, 4).
+
+        The outlet end of each run; the inlet; and the mean, as some section is as weak as that.
+        Without these two, what came in last and has not reached an end would not be judged.
+        """
+        n = self._count
+        part, part_sum = self._part
+        last = self._first + self._fed[:, n - 1] if n else self._first
+        inlet = (part_sum + (self.parcel_m3 - part) * last) / self.parcel_m3
+        judged = [self.mean(), inlet]
+        if n:
+            weights = self.kernel.sections(n)[:, ::-1]
+            judged.extend(self._first + weights @ self._fed[:, :n].T)
+        return np.array(judged)
 
     def copy(self) -> "RunsHeld":
         """Give an independent copy."""
@@ -219,7 +233,7 @@ class RunsHeld:
         twin.volume_m3, twin.kernel, twin.parcel_m3 = self.volume_m3, self.kernel, self.parcel_m3
         twin._first, twin._fed, twin._count = self._first, self._fed.copy(), self._count  # noqa: SLF001
         twin._forward, twin._part = self._forward, self._part  # noqa: SLF001 - own class
-        twin._mean = self._mean  # noqa: SLF001 - own class
+        twin._mean, twin._used = self._mean, self._used.copy()  # noqa: SLF001 - own class
         return twin
 
 

@@ -121,7 +121,7 @@ class SeriesKernel:
     _leaving: Array = field(default_factory=lambda: np.zeros(0))
     _sections: Array = field(default_factory=lambda: np.zeros((0, 0)))
     _kept: Array = field(default_factory=lambda: np.zeros(0))
-    _backwards: Array = field(default_factory=lambda: np.zeros(0))
+    _padded: Array = field(default_factory=lambda: np.zeros(0))
 
     def __post_init__(self) -> None:
         """Refuse what the discretisation cannot carry."""
@@ -134,27 +134,23 @@ class SeriesKernel:
         self._grow(length)
         return self._leaving[:length]
 
-    def leaving_rows(self, had: int, new: int) -> Array:
-        """Give what weighs each of ``had + new`` parcels fed in each of ``new + 1`` let out.
-
-        Row i belongs to the parcel let out after ``had + i`` were fed; what was fed later weighs 0.
+    def leaving_of(self, fed: Array, new: int) -> Array:
+        """Give what is let out of one component, for what was fed of it.
 
         Args:
-            had: parcels fed before [1].
-            new: parcels fed since [1]; with ``had`` at least 1.
+            fed: what each parcel fed so far held of it, shape (parcels,), at least one.
+            new: how many of them came in the present push [1].
 
         Returns:
-            Weights [1], shape (new + 1, had + new), a read-only view.
+            What the parcels let out meanwhile hold of it, shape (new + 1,): one after each number
+            of parcels fed from ``parcels - new`` to ``parcels``; in the unit of ``fed``.
         """
-        total = had + new
+        total = len(fed)
         self._grow(total + 1)
-        if len(self._backwards) < self._length + total + 2:
-            self._backwards = np.concatenate((self._leaving[::-1], np.zeros(self._length + 2)))
-        start = self._backwards[self._length - 1 - had :]
-        step = start.strides[0]
-        return np.lib.stride_tricks.as_strided(
-            start, (new + 1, total), (-step, step), writeable=False
-        )
+        if len(self._padded) < self._length + new:
+            self._padded = np.concatenate((np.zeros(self._length), self._leaving))
+        first = len(self._padded) - self._length + 1 - new
+        return np.convolve(self._padded[first : first + total + new], fed, "valid")
 
     def kept(self, length: int) -> Array:
         """Give the share [1] of a parcel still in the line at the end of parcel m, m < length."""
@@ -190,5 +186,5 @@ class SeriesKernel:
         self._leaving = leaving
         self._sections = sections
         self._kept = 1.0 - np.cumsum(leaving)
-        self._backwards = np.zeros(0)
+        self._padded = np.zeros(0)
         self._length = n

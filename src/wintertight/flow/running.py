@@ -16,9 +16,6 @@ from wintertight.flow.stream import AIR, SHARES, Stream, shares_of
 
 Array = npt.NDArray[np.float64]
 
-CHUNK_M3 = 0.1e-3
-"""Volume moved between two looks at the flow [m3]; a tenth of a litre."""
-
 COLOUR_SHARE = 0.10
 """Share of the supply's strength at which colour shows at an outlet [1]; common practice."""
 
@@ -208,7 +205,7 @@ class Running:
     def chunk_s(self) -> float:
         """Give how long a chunk takes [s]."""
         flow = self.flow_m3_s
-        return CHUNK_M3 / flow if flow > STILL_M3_S else 0.0
+        return self.network.case.chunk_m3 / flow if flow > STILL_M3_S else 0.0
 
     def finish(self) -> State:
         """Give the state after the run."""

@@ -2,17 +2,19 @@
 
 The technician who has forgotten a step does not know it: taps still run until colour and then on by
 the count on the sheet. The engine starts from the state before the missed step, so what came before
-is not worked out again.
+is not worked out again. All of this is done in larger strides than the plan, the plan itself
+included: what is compared was worked out alike.
 """
 
 from collections.abc import Iterable
+from dataclasses import replace
 
 from wintertight.coach.card import Card
 from wintertight.fluids.product import Product
 from wintertight.flow.actions import Action
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.replay import Trace, replay
-from wintertight.flow.state import State
+from wintertight.flow.state import State, arriving_state
 from wintertight.procedure.hazards import hazard_of
 from wintertight.procedure.steps import Missed, Step
 from wintertight.proof.claims import PartProof
@@ -20,41 +22,45 @@ from wintertight.proof.judge import Bench, prove_parts
 
 RANK = {False: 0, None: 1, True: 2}
 
+STRIDE_M3 = 0.4e-3
+"""Volume moved between two looks at the flow [m3]."""
+
 
 def missed_steps(
     card: Card,
+    network: CoachNetwork,
     product: Product,
     low_degC: float,
-    trace: Trace,
     steps: tuple[Step, ...],
-    parts: tuple[PartProof, ...],
 ) -> tuple[Missed, ...]:
     """Leave each step out once.
 
     Args:
         card: the coach's card.
+        network: the coach, on the careful side.
         product: what it is filled with.
         low_degC: design low [degC].
-        trace: the replay of all steps.
-        steps: the steps, in order; their actions are those of the trace.
-        parts: the proof after all steps.
+        steps: the steps, in order.
 
     Returns:
         What comes of it, one entry a step.
     """
-    before = trace.start
+    striding = replace(network, case=replace(network.case, chunk_m3=STRIDE_M3))
+    before = arriving_state(striding)
+    trace = replay(striding, before, [a for step in steps for a in step.actions])
+    parts = prove_parts(Bench(card, striding, trace.end, low_degC, product))
+    usual = _hazards(card, striding, before, trace)
     found: list[Missed] = []
     done = 0
-    usual = _hazards(card, trace.network, trace.start, trace)
     for i, step in enumerate(steps):
         rest = [action for later in steps[i + 1 :] for action in later.actions]
         if step.actions:
-            bench = Bench(card, trace.network, before, low_degC, product)
+            bench = Bench(card, striding, before, low_degC, product)
             found.append(_without(bench, rest, parts, usual))
         else:
             found.append(Missed("same"))
         done += len(step.actions)
-        before = trace.moments[done - 1].state if done else trace.start
+        before = trace.moments[done - 1].state if done else before
     return tuple(found)
 
 

@@ -146,7 +146,7 @@ def plan_coach(
     best = replay(best_network, arriving_state(best_network), _actions(steps))
     planned = _with_numbers(steps, best, outlets, best_network)
     if with_missed_steps:
-        outcomes = missed_steps(card, product, low_degC, trace, steps, parts)
+        outcomes = missed_steps(card, careful, product, low_degC, steps)
         planned = tuple(
             replace(step, if_missed=missed) for step, missed in zip(planned, outcomes, strict=True)
         )
