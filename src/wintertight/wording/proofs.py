@@ -1,13 +1,11 @@
 """The proof as sentences: claim, reason, evidence, what would settle it, and the verdict."""
 
-from collections.abc import Sequence
-
 from wintertight.coach.card import Card
 from wintertight.proof.claims import Evidence, PartProof, verdict_of
 from wintertight.units import System, in_words
 from wintertight.wording.catalogue import say, say_best
 from wintertight.wording.names import part_name
-from wintertight.wording.spoken import counted, listed, spoken
+from wintertight.wording.spoken import begun, counted, listed, spoken
 
 NAMED = 3
 """How many parts a verdict names before it says "among them"."""
@@ -18,9 +16,8 @@ _AS_FOUND = "content as found"
 def reason(part: PartProof, language: str = "en", system: System = "us") -> str:
     """Give why a part is proven, or is not."""
     params = spoken(part.params, language, system)
-    if "burst_limit_degC" in params:
-        return say("reason", part.reason, language, **params)
-    return say_best("reason", part.reason, tuple(part.params), language, **params)
+    given = () if "burst_limit_degC" in params else tuple(params)
+    return begun(say_best("reason", part.reason, given, language, **params))
 
 
 def settle(part: PartProof, language: str = "en") -> str | None:
@@ -43,9 +40,9 @@ def claim_name(claim: str, language: str = "en") -> str:
     return say("claim", claim, language)
 
 
-def verdict_line(
+def verdict_line(  # noqa: PLR0913 - coach, proof and cold, and how to say it
     card: Card,
-    parts: Sequence[PartProof],
+    parts: tuple[PartProof, ...],
     low_degC: float,
     language: str = "en",
     system: System = "us",

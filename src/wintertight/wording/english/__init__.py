@@ -10,6 +10,7 @@ ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "step": steps.STEPS,
         "why": steps.WHY,
         "caution": steps.CAUTIONS,
+        "how to open": steps.HOW_TO_OPEN,
         "hazard": steps.HAZARDS,
         "phase": steps.PHASES,
         "method": steps.METHODS,

@@ -33,6 +33,7 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "nothing open": "No part is left open by this plan.",
         "notes": "Worth knowing",
         "and more": "and {count} more; see the plan on screen",
+        "never skip": "never skip this one",
         "limits": "What this sheet is not",
         "limits text": (
             "Worked out from the coach's card; it holds only for what was really done. Void once"

@@ -17,7 +17,7 @@ CLAIMS: Mapping[str, str] = MappingProxyType(
 REASONS: Mapping[str, str] = MappingProxyType(
     {
         "nothing there": "Nothing is left in it.",
-        "room in the air": "Only {full} full: what is left has room to grow.",
+        "room in the air": "{full} full, the rest is air: what is left has room to grow.",
         "does not freeze": "Stays liquid down to {freezing_point_degC}.",
         "freezes": "Freezes at {freezing_point_degC}, and nothing gives in there.",
         "slush is harmless": "May turn to slush; it bursts nothing down to {burst_limit_degC}.",

@@ -92,6 +92,15 @@ WHY: Mapping[str, str] = MappingProxyType(
 )
 """By key of the step: one short sentence."""
 
+HOW_TO_OPEN: Mapping[str, str] = MappingProxyType(
+    {
+        "gravity toilet": "hold the pedal down",
+        "city inlet": "screen out; press the check in with a blunt tool",
+        "low point": "bucket under it",
+    }
+)
+"""How outlets are opened that have no handle to turn, by kind, as a note in a table."""
+
 CAUTIONS: Mapping[str, str] = MappingProxyType(
     {
         "hot water": "Scalding: let the heater cool before it is opened.",

@@ -1,0 +1,1 @@
+"""Papers, drawings and objects for programs: typed content in, text or bytes out."""

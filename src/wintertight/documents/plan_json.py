@@ -1,0 +1,197 @@
+"""A plan as one object for programs: schema ``wintertight/plan/1``.
+
+Numbers are SI, the unit ends the key. Where a thing cannot be said its value is None, and
+``why_null`` in the same object gives the reason by the same key.
+"""
+
+from collections.abc import Mapping
+from typing import Any
+
+import wintertight
+from wintertight.documents.plan_sources import sources_of
+from wintertight.fluids.contents import Contents
+from wintertight.fluids.slush import freezing_point, ice_fraction
+from wintertight.procedure.bands import Band
+from wintertight.procedure.plan import Plan
+from wintertight.procedure.steps import Missed, PlannedStep
+from wintertight.proof.claims import PartProof
+from wintertight.sources import cite
+from wintertight.units import System
+from wintertight.wording.catalogue import say
+from wintertight.wording.names import part_name
+from wintertight.wording.plans import finding_text, verdict_of_plan
+from wintertight.wording.proofs import evidence_text, reason, settle
+from wintertight.wording.steps import (
+    caution,
+    hazard,
+    missed_text,
+    setting_name,
+    step_text,
+    step_why,
+)
+
+SCHEMA = "wintertight/plan/1"
+
+Plain = dict[str, Any]
+
+
+def plan_object(
+    plan: Plan, language: str = "en", system: System = "us", *, recorded: bool = False
+) -> Plain:
+    """Give a plan as plain data, ready for `json.dumps`.
+
+    Args:
+        plan: the plan, or the proof of what was done in the form of a plan.
+        language: two letters; only texts depend on it.
+        system: units inside texts.
+        recorded: whether it speaks of what was done.
+
+    Returns:
+        The object; dictionaries, lists, str, int, float, bool and None only.
+    """
+    return {
+        "schema": SCHEMA,
+        "engine": wintertight.__version__,
+        "card_hash": plan.card.card_hash,
+        "coach": {"id": plan.card.id, "name": plan.card.name},
+        "method": plan.method,
+        "design_low_degC": float(plan.low_degC),
+        "verdict": plan.verdict,
+        "verdict_text": verdict_of_plan(plan, language, system, recorded=recorded),
+        "antifreeze_m3": _band(plan.antifreeze),
+        "antifreeze_buy": {
+            "product": plan.buy.product,
+            "container_m3": float(plan.buy.container_m3),
+            "count": int(plan.buy.count),
+            "spare": int(plan.buy.spare),
+        },
+        "duration_s": _band(plan.duration),
+        "steps": [_step(plan, step, language, system) for step in plan.steps],
+        "parts": [_part(plan, part, language, system) for part in plan.parts],
+        "gaps": [p.id for p in plan.parts if p.safe is False],
+        "unproven": [p.id for p in plan.parts if p.safe is None],
+        "look_at": [p.id for p in plan.parts if p.look_at],
+        "refused": [
+            {"action": r.step, "hazard": r.hazard, "text": hazard(r.hazard, language)}
+            for r in plan.refused
+        ],
+        "never_clear": list(plan.never_clear),
+        "findings": [
+            {
+                "key": f.key,
+                "part": f.part or None,
+                "params": dict(f.params),
+                "text": finding_text(f, plan.card, language, system),
+            }
+            for f in plan.findings
+        ],
+        "balance": {
+            "in_m3": float(plan.balance.in_m3),
+            "out_m3": float(plan.balance.out_m3),
+            "held_m3": float(plan.balance.held_m3),
+            "relative_error": float(plan.balance.relative_error),
+        },
+        "sources": [cite(key) for key in sources_of(plan)],
+    }
+
+
+def _band(band: Band) -> Plain:
+    return {"p05": float(band.p05), "p50": float(band.p50), "p95": float(band.p95)}
+
+
+def _with_reasons(values: Plain, why: Mapping[str, str], language: str) -> Plain:
+    """Put ``why_null`` beside values that are None; ``why`` gives the key of each reason."""
+    missing = {k: say("null", why[k], language) for k in why if values[k] is None}
+    return {**values, "why_null": missing} if missing else values
+
+
+# ---- steps ---------------------------------------------------------------------------------
+
+
+def _step(plan: Plan, planned: PlannedStep, language: str, system: System) -> Plain:
+    step, run = planned.step, planned.run
+    poured = [a.volume_m3 for a in step.actions if a.verb == "pour"]
+    ran = [run.volume_m3] if run else []
+    several = list(dict.fromkeys(a.part for a in step.actions if a.part))
+    values: Plain = {
+        "id": step.id,
+        "n": planned.n,
+        "phase": step.phase,
+        "action": step.key,
+        "part": step.part or None,
+        "parts": several,
+        "setting": step.setting or None,
+        "setting_text": setting_name(step.setting, language) if step.setting else None,
+        "text": step_text(planned, plan.card, language, system),
+        "why": step_why(step, language),
+        "cautions": [caution(key, language) for key in step.cautions],
+        "volume_m3": float(sum(poured + ran)) if poured or ran else None,
+        "to_colour_s": None if run is None else _number(run.first_colour_s),
+        "run_on_s": _number(planned.run_on_s),
+        "handling_s": float(planned.handling_s),
+        "telling": bool(planned.telling),
+        "if_missed": _missed(plan, planned.if_missed, language, system),
+    }
+    why = {
+        "part": "several parts" if several else "no part",
+        "setting": "no setting",
+        "setting_text": "no setting",
+        "volume_m3": "nothing runs",
+        "to_colour_s": "no outlet" if run is None else "no colour",
+        "run_on_s": "no outlet",
+        "if_missed": "not asked",
+    }
+    return _with_reasons(values, why, language)
+
+
+def _missed(plan: Plan, missed: Missed | None, language: str, system: System) -> Plain | None:
+    if missed is None:
+        return None
+    return {
+        "outcome": missed.outcome,
+        "parts": list(missed.parts),
+        "water_m3": float(missed.water_m3),
+        "hazard": missed.hazard,
+        "text": missed_text(missed, plan.card, language, system),
+    }
+
+
+def _number(value: float | None) -> float | None:
+    return None if value is None else float(value)
+
+
+# ---- parts ---------------------------------------------------------------------------------
+
+
+def _part(plan: Plan, part: PartProof, language: str, system: System) -> Plain:
+    values: Plain = {
+        "id": part.id,
+        "kind": part.kind,
+        "name": part_name(plan.card, part.id, language),
+        "volume_m3": float(part.volume_m3),
+        "contents": _shares(part.mean),
+        "worst": _shares(part.worst),
+        "freezing_point_degC": _number(part.freezing_point_degC),
+        "ice_fraction_at_low": _number(part.ice_fraction),
+        "pocket": part.pocket,
+        "relieved": bool(part.relieved),
+        "claim": part.claim,
+        "safe": part.safe is True,
+        "verdict": {True: "safe", False: "gap", None: "unproven"}[part.safe],
+        "evidence": [
+            {"kind": e.kind, "text": evidence_text(e, language, system)} for e in part.evidence
+        ],
+        "reason": reason(part, language, system),
+    }
+    if part.safe is not True:
+        values["settle"] = settle(part, language)
+    why = {
+        "freezing_point_degC": freezing_point(part.worst).why_null or "not known",
+        "ice_fraction_at_low": ice_fraction(part.worst, plan.low_degC).why_null or "not known",
+    }
+    return _with_reasons(values, why, language)
+
+
+def _shares(contents: Contents) -> Plain:
+    """Give the five shares; water is what the others leave, so that they add up to 1."""
+    return {name: float(share) for name, share in contents.as_mapping().items()}

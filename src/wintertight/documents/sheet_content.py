@@ -1,0 +1,158 @@
+"""What stands on a job sheet, as plain data for its template."""
+
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+import wintertight
+from wintertight.documents.shown_cautions import shown_cautions
+from wintertight.procedure.plan import Plan
+from wintertight.procedure.steps import PHASES, PlannedStep
+from wintertight.units import System, in_words
+from wintertight.wording.catalogue import catalogue, say
+from wintertight.wording.names import part_name
+from wintertight.wording.plans import (
+    bring_line,
+    finding_text,
+    minutes_line,
+    verdict_of_plan,
+    warnings,
+)
+from wintertight.wording.proofs import settle
+from wintertight.wording.spoken import about, begun
+from wintertight.wording.steps import caution, step_text
+
+Plain = dict[str, Any]
+
+MOST_OPEN_PARTS = 8
+"""So many parts that are not proven are named on the sheet; the screen names all."""
+
+MOST_JUG_BOXES = 14
+"""More jugs than this are written down as a number."""
+
+MOST_MUSTS = 4
+"""So many steps whose loss leaves most water are marked; where all are marked, none is."""
+
+HASH_DIGITS = 10
+
+
+def sheet_content(plan: Plan, language: str, paper: str, system: System) -> Plain:
+    """Give everything that stands on the job sheet of a plan."""
+    labels = {key: text for key, text in catalogue(language)["label"].items() if "{" not in text}
+    digits = plan.card.card_hash.partition(":")[2][:HASH_DIGITS]
+    jugs = plan.buy.count + plan.buy.spare
+    return {
+        "lang": language,
+        "paper": paper,
+        "labels": labels,
+        "title": f"{labels['job sheet']} {plan.card.id}",
+        "coach": f"{plan.card.id}  {plan.card.name}",
+        "verdict": verdict_of_plan(plan, language, system),
+        "bring": bring_line(plan.buy, language, system),
+        "minutes": minutes_line(plan.duration.p50, language),
+        "fields": list(_fields(plan, language, system)),
+        "phases": list(_phases(plan, language, system)),
+        "jugs": jugs if jugs <= MOST_JUG_BOXES else 0,
+        "open": list(_open_parts(plan, language)),
+        "notes": list(_notes(plan, language, system)),
+        "engine": say("label", "engine", language, version=wintertight.__version__),
+        "card": f"{labels['card']} {digits}",
+        "page_of": say("label", "page", language, page="<", pages=">"),
+    }
+
+
+def _fields(plan: Plan, language: str, system: System) -> Iterator[list[str]]:
+    site = plan.card.site.name if plan.card.site else say("label", "no site", language)
+    yield [say("label", "site", language), site]
+    low = in_words(plan.low_degC, "temperature", system)
+    yield [say("label", "design low", language), low]
+    yield [say("label", "method", language), begun(say("method", plan.method, language))]
+
+
+# ---- steps ---------------------------------------------------------------------------------
+
+
+def _phases(plan: Plan, language: str, system: System) -> Iterator[Plain]:
+    cautions = shown_cautions(plan.steps)
+    musts = never_skip(plan)
+    for phase in PHASES:
+        steps = [s for s in plan.steps if s.step.phase == phase]
+        if steps:
+            said = {s.n: [caution(c, language) for c in cautions[s.n]] for s in steps}
+            yield {
+                "heading": say("phase", phase, language),
+                "steps": [
+                    _step(plan, s, said, musts, language, system) for s in steps if s.run is None
+                ],
+                "outlets": [
+                    _outlet(plan, s, said, musts, language, system) for s in steps if s.run
+                ],
+            }
+
+
+def never_skip(plan: Plan) -> frozenset[int]:
+    """Give the numbers of the few steps whose loss would cost most: hazards, then most water."""
+    missed = [(s.n, s.if_missed) for s in plan.steps if s.if_missed is not None]
+    hazards = {n for n, m in missed if m.outcome == "hazard"}
+    gaps = sorted((m.water_m3, n) for n, m in missed if m.outcome == "gap")
+    return frozenset(hazards | {n for _, n in gaps[-MOST_MUSTS:]})
+
+
+def _step(  # noqa: PLR0913, PLR0917 - a row and how to say it
+    plan: Plan,
+    planned: PlannedStep,
+    cautions: Mapping[int, list[str]],
+    musts: frozenset[int],
+    language: str,
+    system: System,
+) -> Plain:
+    return {
+        "n": planned.n,
+        "text": step_text(planned, plan.card, language, system),
+        "cautions": cautions[planned.n],
+        "must": planned.n in musts,
+    }
+
+
+def _outlet(  # noqa: PLR0913, PLR0917 - a row and how to say it
+    plan: Plan,
+    planned: PlannedStep,
+    cautions: Mapping[int, list[str]],
+    musts: frozenset[int],
+    language: str,
+    system: System,
+) -> Plain:
+    kind = str(planned.step.params.get("kind", ""))
+    return {
+        "n": planned.n,
+        "name": begun(part_name(plan.card, planned.step.part, language)),
+        "how": catalogue(language)["how to open"].get(kind, ""),
+        "colour": about(planned.run.first_colour_s if planned.run else None, language),
+        "run_on": in_words(planned.run_on_s or 0.0, "time", system),
+        "telling": planned.telling,
+        "cautions": cautions[planned.n],
+        "must": planned.n in musts,
+    }
+
+
+# ---- what is open, and what is worth knowing -----------------------------------------------
+
+
+def _open_parts(plan: Plan, language: str) -> Iterator[list[str]]:
+    """Give name and remedy of parts that are not proven, the worst first."""
+    bad = sorted((p for p in plan.parts if p.safe is not True), key=lambda p: p.safe is None)
+    for part in bad[:MOST_OPEN_PARTS]:
+        word = say("label", "gap" if part.safe is False else "unproven", language)
+        name = begun(part_name(plan.card, part.id, language))
+        yield [f"{name} ({word})", settle(part, language) or ""]
+    if len(bad) > MOST_OPEN_PARTS:
+        rest = str(len(bad) - MOST_OPEN_PARTS)
+        yield ["", begun(say("label", "and more", language, count=rest))]
+
+
+def _notes(plan: Plan, language: str, system: System) -> Iterator[str]:
+    """Give warnings and findings; what is open stands elsewhere and is not said twice."""
+    yield from warnings(plan, language, system)
+    elsewhere = {"nobody has looked", "not looked at", "kind not modelled"}
+    for finding in plan.findings:
+        if finding.key not in elsewhere:
+            yield finding_text(finding, plan.card, language, system)
