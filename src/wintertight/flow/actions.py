@@ -1,11 +1,11 @@
 """What can be done to a coach, as far as its fluids are concerned: one table of verbs.
 
-    set     put a control to a setting
-    feed    let a source give something else (a jug, an empty tank)
-    run     open an outlet, let fluid run until a rule says stop, shut it again
-    drain   let gravity take what it takes, as everything stands
-    pour    pour something into a trap or tank
-    relieve let the pressure out of a fitting by working it once (pedal, check)
+* set: put a control to a setting
+* feed: let a source give something else (a jug, an empty tank)
+* run: open an outlet, let fluid run until a rule says stop, shut it again
+* drain: let gravity take what it takes, as everything stands
+* pour: pour something into a trap or tank
+* relieve: let the pressure out of a fitting by working it once (pedal, check)
 """
 
 from collections.abc import Callable, Mapping

@@ -18,6 +18,8 @@ class Case:
         mixing: laminar runs as many as fittings ("all"), half as many ("half"), or none ("plug").
         bore: largest bore the tolerances allow, or the middle one.
         lengths: the card's best values, or their upper 95 % points.
+        trusts_drains: whether a line that drains by its heights is taken to be empty when it is
+            filled; if not, it is taken to be full of water still.
         chunk_m3: volume moved between two looks at the flow [m3]; it moves seconds, not shares.
     """
 
@@ -25,6 +27,7 @@ class Case:
     mixing: Literal["all", "half", "plug"] = "all"
     bore: Literal["largest", "middle"] = "largest"
     lengths: Literal["best", "upper"] = "best"
+    trusts_drains: bool = True
     chunk_m3: float = 0.1e-3
 
     def length_m(self, length: Quantity) -> float:
@@ -46,5 +49,5 @@ class Case:
 
 
 BEST = Case("best values")
-CAREFUL = Case("careful side", mixing="half", lengths="upper")
+CAREFUL = Case("careful side", mixing="half", lengths="upper", trusts_drains=False)
 PLUG = Case("plug flow", mixing="plug")

@@ -7,11 +7,11 @@ from types import MappingProxyType
 import numpy as np
 import numpy.typing as npt
 
-from wintertight.flow.coach_network import CoachNetwork
+from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.held import Held, VesselHeld
 from wintertight.flow.hydraulics import STILL_M3_S, steady_flow
 from wintertight.flow.routing import Leg, carry, route
-from wintertight.flow.state import Books, State, five
+from wintertight.flow.state import WATER, Books, State, five
 from wintertight.flow.stream import AIR, SHARES, Stream, shares_of
 
 Array = npt.NDArray[np.float64]
@@ -86,6 +86,7 @@ class Running:
     _went_out: Array = field(default_factory=lambda: np.zeros(SHARES + 1))
     _flows: Array | None = None
     _owned: set[str] = field(default_factory=set)
+    _moved: dict[str, None] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         """Take the contents over; each is copied when it first moves."""
@@ -111,13 +112,34 @@ class Running:
         self.still = not self.legs
         for leg in self.legs:
             if leg.link.id in self.held and leg.link.id not in self._owned:
-                self.held[leg.link.id] = self.held[leg.link.id].copy()
+                self.held[leg.link.id] = self._taken_over(leg.link)
                 self._owned.add(leg.link.id)
+
+    def _taken_over(self, link: Link) -> Held:
+        """Copy what a link holds; on the careful side a drained line had not drained after all."""
+        held = self.held[link.id].copy()
+        doubted = not self.network.case.trusts_drains and link.way == "pipe"
+        if doubted and self.state.treated[link.id] == "drained":
+            before = five(held.mean() * held.volume_m3, held.volume_m3)
+            held.reset(WATER)
+            change = five(held.mean() * held.volume_m3, held.volume_m3) - before
+            self._came_in += np.maximum(change, 0.0)
+            self._went_out += np.maximum(-change, 0.0)
+        return held
 
     @property
     def flow_m3_s(self) -> float:
         """Flow out of all open outlets [m3/s]."""
         return sum(leg.flow_m3_s for leg in self.legs if leg.link.is_outlet)
+
+    def flow_at(self, outlet: str) -> float:
+        """Give the flow out of the outlet of one control [m3/s]."""
+        flows = (
+            leg.flow_m3_s
+            for leg in self.legs
+            if leg.link.is_outlet and leg.link.gate and leg.link.gate.control == outlet
+        )
+        return sum(flows, 0.0)
 
     def step(self, seconds: float) -> None:
         """Move the run on by some seconds [s], and look again."""
@@ -126,6 +148,7 @@ class Running:
             for name, source in self.network.sources.items()
         }
         carried = carry(self.legs, self.held, feeds, seconds)
+        self._moved.update(dict.fromkeys(leg.link.id for leg in self.legs))
         supply = 0.0
         for stream in carried.came_in.values():
             self._came_in += five(stream.component_volumes, stream.volume_m3)
@@ -195,7 +218,9 @@ class Running:
             left = _seconds_left(self, outlet, until)
             if left <= 0.0:
                 return True
-            if self.volume_m3.get(outlet, 0.0) >= until.limit_m3:
+            # Where only other outlets flow, this one would never reach its limit.
+            dead = np.isinf(left) and not self.flow_at(outlet)
+            if dead or self.volume_m3.get(outlet, 0.0) >= until.limit_m3:
                 return False
             self.step(min(left, self.chunk_s()))
             if enough and enough(self):
@@ -205,12 +230,12 @@ class Running:
     def chunk_s(self) -> float:
         """Give how long a chunk takes [s]."""
         flow = self.flow_m3_s
-        return self.network.case.chunk_m3 / flow if flow > STILL_M3_S else 0.0
+        return self.network.case.chunk_m3 / flow if flow > STILL_M3_S else np.inf
 
     def finish(self) -> State:
         """Give the state after the run."""
-        flowed = {leg.link.id: "flowed" for leg in self.legs if leg.link.id in self.held}
-        treated = {**self.state.treated, **flowed} if self.seconds else self.state.treated
+        flowed = {link: "flowed" for link in self._moved if link in self.held}
+        treated = {**self.state.treated, **flowed}
         books = Books(
             self.state.books.start,
             self.state.books.came_in + self._came_in,
@@ -234,11 +259,7 @@ class Running:
             first_colour_m3=self.colour_m3.get(outlet),
             strength=self.strength.get(outlet, 0.0),
             given_up=given_up,
-            flow_m3_s=sum(
-                leg.flow_m3_s
-                for leg in self.legs
-                if leg.link.is_outlet and leg.link.gate and leg.link.gate.control == outlet
-            ),
+            flow_m3_s=self.flow_at(outlet),
             way=tuple(leg.link.id for leg in self.legs),
         )
 
@@ -279,7 +300,7 @@ def _seconds_left(running: Running, outlet: str, until: Until) -> float:
         left = min(left, until.seconds - running.seconds)
     if until.volume_m3 is not None:
         passed = running.volume_m3.get(outlet, 0.0)
-        flow = running.seen(outlet, given_up=False).flow_m3_s
+        flow = running.flow_at(outlet)
         left = min(left, (until.volume_m3 - passed) / flow if flow else 0.0)
     if until.run_on_s is not None and outlet in running.colour_s:
         left = min(left, running.colour_s[outlet] + until.run_on_s - running.seconds)

@@ -30,6 +30,12 @@ COUNT_S = 1.0
 SHORTEST_S = 3.0
 """Shortest run-on that is asked for [s]; common practice: nobody shuts a tap faster."""
 
+TO_SPARE = 0.02
+"""Share of the product aimed at beyond what just suffices [1]: no verdict hangs on a second."""
+
+UNDILUTED = 0.99
+"""Most that is ever aimed at [1]: the last hundredth takes as long as all before it."""
+
 UNKNOWN_TARGET = 0.95
 """Share of the product aimed at where no strength can be shown to suffice [1]."""
 
@@ -149,7 +155,9 @@ def _wanted(
 ) -> dict[str, float]:
     """Give the share of product each link must hold at the end."""
     by_pocket = {
-        pocket: share_needed(low_degC, pocket, product) or UNKNOWN_TARGET
+        pocket: min(
+            UNDILUTED, (share_needed(low_degC, pocket, product) or UNKNOWN_TARGET) + TO_SPARE
+        )
         for pocket in ("open", "relieved", "sealed")
     }
     wanted = {}
