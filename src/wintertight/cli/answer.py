@@ -1,7 +1,7 @@
 """What a command gives back: the text for standard output, and the exit status."""
 
 import json
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -43,7 +43,7 @@ def json_text(schema: str, content: Mapping[str, Any]) -> str:
     return json.dumps({"schema": schema, "engine": __version__, **rest}, allow_nan=False, indent=1)
 
 
-def columns(rows: list[tuple[str, ...]]) -> str:
+def columns(rows: Sequence[tuple[str, ...]]) -> str:
     """Lay rows out in columns: the first to the left, the others to the right.
 
     Example:

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from difflib import get_close_matches
 
 from wintertight.errors import ChoiceError, Place, QuantityError
-from wintertight.units import Dimension, parse_quantity
+from wintertight.units import Dimension, System, parse_quantity
 
 MOST_NAMES = 12
 """No error lists more names than this."""
@@ -71,3 +71,15 @@ def hint(name: str, known: Iterable[str]) -> str:
     shown = names[:MOST_NAMES]
     more = f" and {len(names) - len(shown)} more" if len(names) > len(shown) else ""
     return f"; there is {', '.join(shown)}{more}" if shown else "; there is none"
+
+
+def language_named(text: str) -> str:
+    """Read a language for which there is a catalogue; anything else is a ChoiceError."""
+    from wintertight.wording.catalogue import LANGUAGES  # noqa: PLC0415 - help needs no sentence
+
+    return choice(text, "--language", LANGUAGES)
+
+
+def system_named(text: str) -> System:
+    """Read the units in which people are spoken to; anything else is a ChoiceError."""
+    return "metric" if choice(text, "--units", ("us", "metric")) == "metric" else "us"

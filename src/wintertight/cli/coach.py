@@ -3,12 +3,52 @@
 # ruff: noqa: PLC0415 - heavy layers load only with their command, so that help stays quick
 
 import json
+from typing import Annotated
 
 import typer
 
-from wintertight.cli.answer import Answer
+from wintertight.cli.answer import Answer, json_text
+from wintertight.cli.asked import language_named, system_named
 
-app = typer.Typer(help="Check a card, or print what a card may hold.")
+SCHEMA = "wintertight/check/1"
+
+app = typer.Typer(help="check a card, or print what one may hold")
+
+
+@app.command("check")
+def check(
+    *,
+    card: Annotated[str, typer.Argument(metavar="CARD.toml", help="the coach's card")],
+    language: Annotated[
+        str, typer.Option("--language", metavar="en|es|fr", help="language of every sentence")
+    ] = "en",
+    units: Annotated[
+        str, typer.Option("--units", metavar="us|metric", help="units of every sentence")
+    ] = "us",
+    as_json: Annotated[bool, typer.Option("--json", help="print one JSON object")] = False,
+) -> Answer:
+    """Read a card, and name what is readable and yet deserves a word."""
+    from wintertight.coach.findings import findings
+    from wintertight.coach.load import load_card
+    from wintertight.wording.plans import finding_text
+
+    spoken, system = language_named(language), system_named(units)
+    read = load_card(card)
+    found = [
+        {
+            "key": finding.key,
+            "part": finding.part or None,
+            "params": dict(finding.params),
+            "text": finding_text(finding, read, spoken, system),
+        }
+        for finding in findings(read)
+    ]
+    if as_json:
+        about = {"card_hash": read.card_hash, "coach": {"id": read.id, "name": read.name}}
+        return Answer(json_text(SCHEMA, {**about, "findings": found}))
+    fittings, lines = len(read.fittings), len(read.lines)
+    head = f"{read.name or read.id}: {fittings} fittings and {lines} lines, and they hold together."
+    return Answer("\n".join([head, *(f"- {finding['text']}" for finding in found)]))
 
 
 @app.command("schema")

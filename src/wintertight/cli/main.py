@@ -20,11 +20,14 @@ from wintertight.errors import InputError, Place, ProgramFault, WintertightError
 
 FAULT, UNUSABLE, STOPPED, NOBODY_READS = 1, 2, 130, 141
 TRACEBACK = "WINTERTIGHT_TRACEBACK"
-LONGEST_LINE = 600
-"""An error line is cut here, whatever was given."""
+LONGEST_MESSAGE, LONGEST_PLACE = 400, 200
+"""The halves of an error line are cut here, whatever was given: a message at its end, a place in
+front, so that the name of the file stays."""
 
 _ON_WINDOWS_A_CLOSED_PIPE = 22
-_CONTROL = MappingProxyType(dict.fromkeys([*range(32), *range(127, 160), 0x2028, 0x2029], " "))
+_BLANKS = MappingProxyType(dict.fromkeys([*range(32), *range(127, 160), 0x2028, 0x2029], " "))
+_BUT_LINES = MappingProxyType({sign: " " for sign in _BLANKS if chr(sign) not in "\t\n"})
+"""Control signs out of a card or a command line, which a terminal might obey."""
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -49,9 +52,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
     except Exception as error:  # noqa: BLE001 - no traceback ever reaches a user
         if os.environ.get(TRACEBACK) == "1":
             traceback.print_exc()
-        what = f"{type(error).__name__}: {error}".removesuffix(": ")
+        what = _on_one_line(f"{type(error).__name__}: {error}".removesuffix(": "))
         message = (
-            f"a fault of the program: {_cut(what, LONGEST_LINE // 2)}; please report it;"
+            f"a fault of the program: {what[: LONGEST_MESSAGE // 2]}; please report it;"
             f" run with {TRACEBACK}=1 for details"
         )
         return _complained(ProgramFault(message))
@@ -63,7 +66,8 @@ def _carried_out(arguments: list[str]) -> int:
 
     answer = carry_out(arguments)
     if answer.text and sys.stdout is not None:
-        _write(answer.text if answer.text.endswith("\n") else f"{answer.text}\n")
+        text = answer.text.translate(_BUT_LINES)
+        _write(text if text.endswith("\n") else f"{text}\n")
     return answer.status
 
 
@@ -98,16 +102,20 @@ def _stop_writing() -> None:
 
 def _complained(error: WintertightError) -> int:
     """Print the one line of an error; give its exit status."""
+    place, message = _on_one_line(str(error.place)), _on_one_line(error.message)
+    if len(place) > LONGEST_PLACE:
+        place = "..." + place[3 - LONGEST_PLACE :]
+    if len(message) > LONGEST_MESSAGE:
+        message = message[: LONGEST_MESSAGE - 3] + "..."
     if sys.stderr is not None:
         with suppress(OSError):
-            sys.stderr.write(_cut(str(error), LONGEST_LINE) + "\n")
+            sys.stderr.write(f"{error.code} {place}{': ' if place else ''}{message}\n")
             sys.stderr.flush()
     return UNUSABLE if isinstance(error, InputError) else FAULT
 
 
-def _cut(text: str, longest: int) -> str:
-    plain = " ".join(text.translate(_CONTROL).split())
-    return plain if len(plain) <= longest else plain[: longest - 3] + "..."
+def _on_one_line(text: str) -> str:
+    return " ".join(text.translate(_BLANKS).split())
 
 
 if __name__ == "__main__":

@@ -1,0 +1,72 @@
+"""Which antifreeze: the shop's list, and the product of it that a coach is filled with."""
+
+# ruff: noqa: PLC0415 - heavy layers load only with their command, so that help stays quick
+
+from importlib.resources import files
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from wintertight.errors import ChoiceError, Place
+
+if TYPE_CHECKING:
+    from wintertight.coach.card import Card
+    from wintertight.coach.shop import Shop
+    from wintertight.fluids.product import Product
+
+BESIDE = "shop.toml"
+BUNDLED = "bundled example"
+"""What the list is called that comes with the program."""
+
+
+def shop_list(named: str | None, card: str) -> tuple["Shop", str]:
+    """Read the list that is named, else the one beside the card, else the bundled one.
+
+    Args:
+        named: file of the list, if one was named.
+        card: file of the card.
+
+    Returns:
+        The list, and the file it came from or ``BUNDLED``.
+
+    Raises:
+        InputError: the list cannot be read.
+    """
+    from wintertight.coach.shop import load_shop, read_shop
+
+    beside = Path(card).parent / BESIDE
+    file = named if named is not None else str(beside) if beside.is_file() else None
+    if file is not None:
+        return load_shop(file), file
+    bundled = files("wintertight").joinpath("demo", BESIDE)
+    return read_shop(bundled.read_text("utf-8"), BUNDLED), BUNDLED
+
+
+def product_for(card: "Card", file: str, named: str | None, shop: "Shop") -> "Product":
+    """Find the product that is named, else the card's.
+
+    Args:
+        card: the coach.
+        file: the card's file, for the message.
+        named: name of a product, if one was named.
+        shop: who sells it.
+
+    Returns:
+        The product.
+
+    Raises:
+        ChoiceError: nobody names one, or the shop does not have it.
+    """
+    from wintertight.coach.shop import find_product
+
+    there = ", ".join(product.name for product in shop.products) or "none"
+    if named is not None:
+        place = Place(field="--product")
+    elif card.antifreeze is not None and card.antifreeze.product:
+        named, place = card.antifreeze.product, Place(file, field="antifreeze.product")
+    else:
+        message = f"the card names no antifreeze; expected --product, one of: {there}"
+        raise ChoiceError(message, Place(file, field="antifreeze.product"))
+    try:
+        return find_product(shop, named)
+    except ChoiceError as error:
+        raise ChoiceError(error.message, place) from None

@@ -1,0 +1,76 @@
+"""Writes a PDF whole or not at all."""
+
+import os
+from contextlib import suppress
+from pathlib import Path
+
+from wintertight.errors import InputError, Place
+
+PDF = b"%PDF"
+"""What every PDF begins with."""
+
+
+def can_be_written(file: str, option: str) -> None:
+    """Refuse a file that could not be written, before any work is done for it.
+
+    Args:
+        file: where it is to be.
+        option: the option that names it, for the message.
+
+    Raises:
+        InputError: its folder is missing, or what stands there is no PDF.
+    """
+    try:
+        target = Path(file)
+        if not target.name or (target.exists() and not target.is_file()):
+            raise _refused(file, option, "expected the name of a file, and this is none")
+        if not target.parent.is_dir():
+            raise _refused(file, option, f"there is no folder '{target.parent}'; make it first")
+        if target.exists() and not _may_be_replaced(target):
+            raise _refused(file, option, "there is a file of another kind; it is not replaced")
+    except (OSError, ValueError) as error:
+        if isinstance(error, InputError):
+            raise
+        raise _refused(file, option, _why(error)) from error
+
+
+def _may_be_replaced(target: Path) -> bool:
+    """Say whether a file is empty or an older PDF: a card is never written over."""
+    with target.open("rb") as stream:
+        start = stream.read(len(PDF))
+    return start in {PDF, b""}
+
+
+def write_whole(file: str, option: str, content: bytes) -> None:
+    """Write a file beside its place, then move it there: what stood there stays until then.
+
+    Args:
+        file: where it is to be; a link is followed.
+        option: the option that names it, for the message.
+        content: all of it.
+
+    Raises:
+        InputError: it cannot be written.
+    """
+    can_be_written(file, option)
+    target = Path(os.path.realpath(file))
+    part = target.with_name(f".wintertight-{os.getpid()}.part")
+    try:
+        part.write_bytes(content)
+        if target.exists():
+            part.chmod(target.stat().st_mode)
+        part.replace(target)
+    except OSError as error:
+        raise _refused(file, option, _why(error)) from error
+    finally:
+        with suppress(OSError):
+            part.unlink()
+
+
+def _why(error: OSError | ValueError) -> str:
+    reason = error.strerror if isinstance(error, OSError) else None
+    return f"cannot be written: {reason or error}"
+
+
+def _refused(file: str, option: str, why: str) -> InputError:
+    return InputError(f"{why}; nothing was written", Place(file, field=option))
