@@ -3,13 +3,15 @@
 The technician who has forgotten a step does not know it: taps still run until colour and then on by
 the count on the sheet. The engine starts from the state before the missed step, so what came before
 is not worked out again. All of this is done in larger strides than the plan, the plan itself
-included: what is compared was worked out alike.
+included: what is compared was worked out alike. And it is judged without the verdict's margin: a
+step matters if missing it lets something burst at the design low itself.
 """
 
 from collections.abc import Iterable
 from dataclasses import replace
 
 from wintertight.coach.card import Card
+from wintertight.cold.burst import VERDICT_MARGIN_K
 from wintertight.fluids.product import Product
 from wintertight.flow.actions import Action
 from wintertight.flow.coach_network import CoachNetwork
@@ -45,6 +47,7 @@ def missed_steps(
     Returns:
         What comes of it, one entry a step.
     """
+    low_degC += VERDICT_MARGIN_K
     striding = replace(network, case=replace(network.case, chunk_m3=STRIDE_M3))
     before = arriving_state(striding)
     trace = replay(striding, before, [a for step in steps for a in step.actions])
