@@ -16,13 +16,13 @@ from typing import Literal
 import numpy as np
 
 from wintertight.errors import ChoiceError
-from wintertight.fluids.contents import Contents
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.draining import drain_by_gravity
 from wintertight.flow.held import VesselHeld
 from wintertight.flow.running import OutletRun, Until, run_until
 from wintertight.flow.state import ONLY_AIR, Books, State, five
 from wintertight.flow.stream import SHARES, Stream, shares_of
+from wintertight.fluids.contents import Contents
 
 Verb = Literal["set", "feed", "run", "drain", "pour", "relieve"]
 
@@ -119,7 +119,7 @@ def _drain(network: CoachNetwork, state: State, _action: Action) -> Done:
 
 def _pour(network: CoachNetwork, state: State, action: Action) -> Done:
     pool = network.pools.get(action.part)
-    if pool is None or action.contents is None:
+    if pool is None or action.contents is None or not action.volume_m3 > 0.0:
         message = f"nothing can be poured into '{action.part}'"
         raise ChoiceError(message)
     shares = shares_of(action.contents)

@@ -168,7 +168,7 @@ def add_suction_hose(bench: Workbench, pump: Fitting) -> None:
     It goes on the strainer where one sits before the pump.
     """
     node = f"{pump.id}.in"
-    before = [k for k in bench.links.values() if k.end == node or k.start == node]
+    before = [k for k in bench.links.values() if node in {k.start, k.end}]
     for line in [k for k in before if k.way == "pipe"]:
         other = line.start if line.end == node else line.end
         fitting = bench.card.fitting.get(other.partition(".")[0])

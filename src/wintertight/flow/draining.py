@@ -5,13 +5,14 @@ to be climbed on any way from it to an open outlet (a minimax path, found as Dij
 ones). Second, where air can come in: from every open vent down through lines that drain. A line is
 
   drained     it falls towards an end whose water can leave, and air reaches its upper end
-  trapped     its water has no way out
+  trapped     its water has no way out, or hangs in its bore
   uncertain   it is too level, or no air was shown to reach it: its water is taken to stay
+
+A heater and a bowl hold their water below their ports: neither drains through them.
 """
 
 import heapq
 import math
-from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
@@ -26,8 +27,11 @@ LEAST_SLOPE = 0.01
 LEAST_FALL_M = 0.01
 """Fall below which a line is taken as level [m]; common practice."""
 
+HANGING_BORE_M = 0.005
+"""Bore below which water hangs in a tube even with air above it [m]: bretherton."""
+
 LEAST_BORE_M = 0.008
-"""Bore below which water hangs in a tube even with air above it [m]."""
+"""Bore below which nobody can count on a tube to drain [m]; common practice."""
 
 LEVEL_M = 1e-6
 """Heights closer than this are the same [m]."""
@@ -58,7 +62,7 @@ def drain_by_gravity(network: CoachNetwork, state: State) -> Drained:
     }
     links = [k for k in network.links.values() if _lets_by(k, state)]
     emptied = _emptied(network, open_at)
-    joints = [(k.start, k.end, k) for k in links]
+    joints: list[Joint] = [(k.start, k.end, k) for k in links]
     for heater in emptied:
         if heater in network.heater_ports:
             bottom, top = network.heater_ports[heater]
@@ -78,7 +82,14 @@ def drain_by_gravity(network: CoachNetwork, state: State) -> Drained:
 def _lets_by(link: Link, state: State) -> bool:
     """Can water and air pass a link without pressure?"""
     passes = link.gate is None or state.settings[link.gate.control] in link.gate.passes
-    return passes and link.way != "pump" and not link.one_way and not link.is_outlet
+    wide = link.way != "pipe" or link.bore_m >= LEAST_BORE_M
+    return passes and wide and link.way != "pump" and not link.one_way and not link.is_outlet
+
+
+def _below_its_ports(network: CoachNetwork, link: Link) -> bool:
+    """Does it hold its water lower than the ports through which it could leave?"""
+    bowl = link.gate and network.controls[link.gate.control].thing == "bowl"
+    return bool(bowl) or link.id in network.heater_ports
 
 
 def _emptied(network: CoachNetwork, open_at: dict[str, float]) -> tuple[str, ...]:
@@ -120,15 +131,10 @@ def _spill_levels(
     return level
 
 
-def _ends(network: CoachNetwork, link: Link) -> Iterator[tuple[str, str]]:
-    yield link.start, link.end
-    yield link.end, link.start
-
-
 def _falls_to(network: CoachNetwork, link: Link, spill: dict[str, float]) -> str | None:
     """Give the end towards which a link drains, if it does."""
     heights = network.heights_m
-    for low, high in _ends(network, link):
+    for low, high in ((link.start, link.end), (link.end, link.start)):
         fall = heights[high] - heights[low]
         can_leave = spill.get(low, math.inf) <= heights[low] + LEVEL_M
         if link.way != "pipe":
@@ -138,8 +144,7 @@ def _falls_to(network: CoachNetwork, link: Link, spill: dict[str, float]) -> str
         steep = fall >= max(LEAST_FALL_M, LEAST_SLOPE * link.length_m) - LEVEL_M
         sags = link.lowest_m is not None and link.lowest_m < heights[low] - LEVEL_M
         humps = link.highest_m is not None and link.highest_m > heights[high] + LEVEL_M
-        wide = link.bore_m >= LEAST_BORE_M
-        if can_leave and steep and wide and not sags and not humps:
+        if can_leave and steep and not sags and not humps:
             return low
     return None
 
@@ -179,6 +184,9 @@ def _class_of(
     spill: dict[str, float],
     aired: frozenset[str],
 ) -> Drainage:
+    hangs = link.way == "pipe" and link.bore_m < HANGING_BORE_M
+    if hangs or _below_its_ports(network, link):
+        return "trapped"
     if low is not None:
         high = link.end if low == link.start else link.start
         return "drained" if high in aired else "uncertain"

@@ -5,15 +5,15 @@ from functools import lru_cache
 import numpy as np
 import numpy.typing as npt
 
-from wintertight.fluids.transport import kinematic_viscosity
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.losses import COEFFICIENTS
 from wintertight.flow.state import State
 from wintertight.flow.steady.builder import NetworkBuilder
-from wintertight.flow.steady.gradient import Steady, solve_steady
 from wintertight.flow.steady.friction import FrictionLaw
+from wintertight.flow.steady.gradient import Steady, solve_steady
 from wintertight.flow.steady.network import PipeNetwork
 from wintertight.flow.stream import GLYCOL
+from wintertight.fluids.transport import kinematic_viscosity
 
 Array = npt.NDArray[np.float64]
 
@@ -25,7 +25,15 @@ STILL_M3_S = 1e-9
 
 
 def passes(network: CoachNetwork, state: State) -> npt.NDArray[np.bool_]:
-    """Tell which links can pass as the controls stand, in the order of ``network.links``."""
+    """Tell which links can pass as the controls stand.
+
+    Args:
+        network: the coach.
+        state: how its controls stand.
+
+    Returns:
+        True or False for each link, in the order of ``network.links`` [1].
+    """
     return np.array(
         [
             link.gate is None or state.settings[link.gate.control] in link.gate.passes
@@ -97,9 +105,22 @@ def half_turned(network: CoachNetwork, state: State) -> frozenset[str]:
 
 
 def viscosities(network: CoachNetwork, state: State, temperature_degC: float) -> Array:
-    """Give the kinematic viscosity [m2/s] in each link, from the mean of what it holds.
+    """Give the viscosity in each link, from the mean of what it holds.
 
-    Air is taken as water: while a line fills, its minutes are those of water.
+    Only its glycol counts. Air is taken as water: while a line fills, its minutes are those of
+    water. Ethanol and products of unknown composition are taken as water too: thinner than they
+    are, which makes minutes too few and leaves volumes as they are.
+
+    Args:
+        network: the coach.
+        state: what its links hold.
+        temperature_degC: temperature of the fluid [degC].
+
+    Returns:
+        Kinematic viscosity of each link [m2/s], in the order of ``network.links``.
+
+    Raises:
+        OutOfRange: a link holds more glycol than flows at that temperature.
     """
     shares = np.zeros(len(network.links))
     for i, link in enumerate(network.links):

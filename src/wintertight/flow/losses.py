@@ -1,7 +1,8 @@
 """How hard it is to flow through a fitting.
 
-Fixtures are emitters: a flow at a pressure. Fittings are a loss coefficient on the velocity head of
-half-inch tube. All are common practice; a real coach's values differ and change minutes, not shares.
+Fixtures are emitters: a flow at a pressure. Fittings are a loss coefficient on the velocity head
+of half-inch tube. All are common practice; a real coach's values differ, and change minutes rather
+than shares.
 """
 
 import math
@@ -59,13 +60,41 @@ COEFFICIENTS: Mapping[str, float] = MappingProxyType(
 
 
 def emitter_resistance(kind: str) -> float:
-    """Give the resistance [s2/m5] of one side of a fixture, h = r q |q|."""
+    """Give the resistance r of one side of a fixture, h = r q |q|.
+
+    Args:
+        kind: a kind of fitting in ``EMITTERS``.
+
+    Returns:
+        Resistance [s2/m5].
+
+    Example:
+        >>> head_m = emitter_resistance("shower") * (1.8 * GALLON_PER_MINUTE) ** 2
+        >>> round(head_m * WATER_DENSITY * GRAVITY / PSI, 6)
+        40.0
+
+    Sources: common-practice
+    """
     gallons, psi = EMITTERS[kind]
     head = psi * PSI / (WATER_DENSITY * GRAVITY)
     return head / (gallons * GALLON_PER_MINUTE) ** 2
 
 
 def fitting_resistance(kind: str, bore_m: float = HALF_INCH_BORE_M) -> float:
-    """Give the resistance [s2/m5] of a fitting on the velocity head in a bore [m]."""
+    """Give the resistance r of a fitting, h = r q |q| = K v^2 / 2g.
+
+    Args:
+        kind: a kind of fitting in ``COEFFICIENTS``.
+        bore_m: bore to which its coefficient K refers [m], above 0.
+
+    Returns:
+        Resistance [s2/m5].
+
+    Example:
+        >>> round(fitting_resistance("ball valve") * (3.0 * GALLON_PER_MINUTE) ** 2, 3)
+        0.064
+
+    Sources: common-practice
+    """
     area = math.pi / 4.0 * bore_m**2
     return COEFFICIENTS[kind] / (2.0 * GRAVITY * area**2)

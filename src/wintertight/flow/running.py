@@ -202,7 +202,7 @@ class Running:
         self._went_out += five(stream.component_volumes, stream.volume_m3)
 
     def advance(
-        self, outlet: str, until: Until, enough: "Callable[[Running], bool] | None" = None
+        self, outlet: str, until: Until, enough: Callable[["Running"], bool] | None = None
     ) -> bool:
         """Move on until a rule says stop.
 

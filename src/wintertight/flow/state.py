@@ -7,11 +7,11 @@ from types import MappingProxyType
 import numpy as np
 import numpy.typing as npt
 
-from wintertight.fluids.contents import Contents
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.held import Held, PlugHeld, RunsHeld, VesselHeld
 from wintertight.flow.laminar import FIRST_ARRIVAL, SeriesKernel
 from wintertight.flow.stream import AIR, SHARES, contents_of, shares_of
+from wintertight.fluids.contents import Contents
 
 Array = npt.NDArray[np.float64]
 
@@ -90,7 +90,15 @@ def new_held(link: Link, shares: Array) -> Held:
 
 
 def five(volumes_of_four: Array, total_m3: float) -> Array:
-    """Put water in front: volumes [m3] of water, glycol, ethanol, rated, air, shape (5,)."""
+    """Put water in front of what is not water.
+
+    Args:
+        volumes_of_four: glycol, ethanol, rated product, air [m3], shape (4,).
+        total_m3: volume of all, water included [m3].
+
+    Returns:
+        Volumes of water, glycol, ethanol, rated product, air [m3], shape (5,).
+    """
     return np.concatenate(([total_m3 - volumes_of_four.sum()], volumes_of_four))
 
 
@@ -119,7 +127,14 @@ def arriving_state(network: CoachNetwork, contents: Contents | None = None) -> S
 
 
 def all_held(state: State) -> Array:
-    """Add up what all links and pools hold [m3]: water, glycol, ethanol, rated, air, shape (5,)."""
+    """Add up what all links and pools hold.
+
+    Args:
+        state: any state.
+
+    Returns:
+        Volumes of water, glycol, ethanol, rated product, air [m3], shape (5,).
+    """
     total = np.zeros(SHARES + 1)
     for held in state.held.values():
         total += five(held.mean() * held.volume_m3, held.volume_m3)

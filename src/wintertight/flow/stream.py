@@ -21,7 +21,14 @@ DUST_M3 = 1e-15
 
 
 def shares_of(contents: Contents) -> Array:
-    """Give contents as an array of four shares [1]: glycol, ethanol, rated, air."""
+    """Give contents as an array.
+
+    Args:
+        contents: any contents.
+
+    Returns:
+        Shares of glycol, ethanol, rated product, air [1], shape (4,).
+    """
     return np.array([contents.glycol, contents.ethanol, contents.rated, contents.air])
 
 
