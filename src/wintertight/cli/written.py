@@ -22,7 +22,7 @@ def can_be_written(file: str, option: str) -> None:
     """
     try:
         target = Path(file)
-        if not target.name or (target.exists() and not target.is_file()):
+        if not target.name or "\0" in file or (target.exists() and not target.is_file()):
             raise _refused(file, option, "expected the name of a file, and this is none")
         if not target.parent.is_dir():
             raise _refused(file, option, f"there is no folder '{target.parent}'; make it first")
