@@ -113,7 +113,8 @@ class RunsHeld:
     """Laminar runs in series.
 
     The content follows from what was in the line at first (uniform) and from the parcels fed since
-    then. When the flow turns round, the profile is taken as mixed over the whole line.
+    then. When the flow turns round, the profile is taken as mixed over the whole line; its weak
+    sections are still judged until the volume of the line has passed.
     """
 
     __slots__ = (
@@ -123,6 +124,7 @@ class RunsHeld:
         "_forward",
         "_mean",
         "_part",
+        "_turned",
         "_used",
         "kernel",
         "parcel_m3",
@@ -145,12 +147,14 @@ class RunsHeld:
         self._count = 0
         self._part = (0.0, np.zeros(SHARES))
         self._mean: Array | None = self._first
+        self._turned: Array | None = None
 
     def push(self, stream: Stream, *, forward: bool) -> Stream:
         """Take a stream in at one end and give what leaves at the other."""
         if forward != self._forward:
+            judged = self.sections()
             self.reset(self.mean())
-            self._forward = forward
+            self._forward, self._turned = forward, judged
         self._mean = None
         had = self._count
         part_before, _ = self._part
@@ -212,7 +216,7 @@ class RunsHeld:
         return np.asarray(self._first + deviation / self.volume_m3)
 
     def sections(self) -> Array:
-        """Give the shares [1] of the sections to be judged, shape (runs + 2, 4).
+        """Give the shares [1] of the sections to be judged, shape (k, 4).
 
         The outlet end of each run; the inlet; and the mean, as some section is as weak as that.
         Without these two, what came in last and has not reached an end would not be judged.
@@ -225,6 +229,8 @@ class RunsHeld:
         if n:
             weights = self.kernel.sections(n)[:, ::-1]
             judged.extend(self._first + weights @ self._fed[:, :n].T)
+        if self._turned is not None and n * self.kernel.parcel < 1.0:
+            judged.extend(self._turned)
         return np.array(judged)
 
     def copy(self) -> "RunsHeld":
@@ -234,6 +240,7 @@ class RunsHeld:
         twin._first, twin._fed, twin._count = self._first, self._fed.copy(), self._count  # noqa: SLF001
         twin._forward, twin._part = self._forward, self._part  # noqa: SLF001 - own class
         twin._mean, twin._used = self._mean, self._used.copy()  # noqa: SLF001 - own class
+        twin._turned = self._turned  # noqa: SLF001 - own class
         return twin
 
 
@@ -253,9 +260,10 @@ class VesselHeld:
 
     def push(self, stream: Stream, *, forward: bool) -> Stream:  # noqa: ARG002 - ends are alike
         """Take a stream in at one end and give what leaves at the other."""
-        if np.abs(stream.shares * self.volume_m3 - self._amounts).max() < ALIKE * self.volume_m3:
-            return stream
         if self._amounts[AIR] == 0.0:
+            apart = np.abs(stream.shares * self.volume_m3 - self._amounts).max()
+            if apart < ALIKE * self.volume_m3:
+                return stream
             passed = float(stream.volumes.sum()) / self.volume_m3
             if passed < LONGEST_DECAY:
                 return self._stir(stream)
