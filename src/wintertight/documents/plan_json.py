@@ -184,7 +184,7 @@ def _part(plan: Plan, part: PartProof, language: str, system: System) -> Plain:
         "reason": reason(part, language, system),
     }
     if part.safe is not True:
-        values["settle"] = settle(part, language)
+        values["settle"] = settle(part, language, too_weak=plan.too_weak)
     why = {
         "freezing_point_degC": freezing_point(part.worst).why_null or "not known",
         "ice_fraction_at_low": ice_fraction(part.worst, plan.low_degC).why_null or "not known",

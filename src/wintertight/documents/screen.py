@@ -4,6 +4,8 @@ from collections import Counter
 from collections.abc import Iterator
 from textwrap import fill
 
+from wintertight.documents.open_parts import open_groups
+from wintertight.documents.shown_cautions import shown_cautions
 from wintertight.procedure.plan import Plan
 from wintertight.procedure.steps import PHASES, PlannedStep
 from wintertight.proof.claims import PartProof
@@ -12,17 +14,17 @@ from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
 from wintertight.wording.plans import (
     bring_line,
-    finding_text,
     minutes_line,
+    notes,
     verdict_of_plan,
-    warnings,
 )
-from wintertight.wording.proofs import claim_name, reason, settle
-from wintertight.wording.spoken import about
-from wintertight.wording.steps import step_text
+from wintertight.wording.proofs import claim_name, reason
+from wintertight.wording.spoken import about, begun, some_of
+from wintertight.wording.steps import caution, step_text
 
 WIDTH = 92
 NAME_WIDTH = 36
+MOST_NAMES = 12
 
 
 def plan_screen(
@@ -77,11 +79,14 @@ def _phase(plan: Plan, phase: str, language: str, system: System) -> Iterator[st
     runs = [s for s in steps if s.run is not None]
     if runs:
         yield _run_heading(language)
+    cautions = shown_cautions(plan.steps)
     for step in steps:
         if step.run is not None:
             yield _run_row(plan, step, language, system)
         else:
             yield _wrapped(step_text(step, plan.card, language, system), f"{step.n:3d}  ")
+        for key in cautions[step.n]:
+            yield _wrapped(caution(key, language), "     ! ")
 
 
 def _run_heading(language: str) -> str:
@@ -100,27 +105,21 @@ def _run_row(plan: Plan, planned: PlannedStep, language: str, system: System) ->
 
 
 def _open_parts(plan: Plan, language: str, system: System) -> Iterator[str]:
-    """Name the parts that are not proven, the worst first, and what would settle each."""
-    bad = sorted((p for p in plan.parts if p.safe is not True), key=lambda p: p.safe is None)
-    if not bad:
-        return
-    yield say("label", "not proven", language)
-    for part in bad:
-        word = say("label", "gap" if part.safe is False else "unproven", language)
-        name = part_name(plan.card, part.id, language)
-        text = f"{name}: {word}. {reason(part, language, system)} {settle(part, language) or ''}"
-        yield _wrapped(text.strip(), "  -  ")
+    """Name the parts that are not proven, the worst first, and what would settle them."""
+    groups = open_groups(plan, language, system)
+    if groups:
+        yield say("label", "not proven", language)
+    for group in groups:
+        names = some_of(group.names, MOST_NAMES, language)
+        yield _wrapped(f"{begun(names)} ({group.word}): {group.reason} {group.settle}", "  -  ")
 
 
 def _notes(plan: Plan, language: str, system: System) -> Iterator[str]:
-    notes = [
-        *warnings(plan, language, system),
-        *(finding_text(f, plan.card, language, system) for f in plan.findings),
-    ]
-    if notes:
+    told = list(notes(plan, language, system))
+    if told:
         yield say("label", "notes", language)
-        for note in notes:
-            yield _wrapped(note, "  -  ")
+    for note in told:
+        yield _wrapped(note, "  -  ")
 
 
 def _summary(plan: Plan, language: str) -> Iterator[str]:

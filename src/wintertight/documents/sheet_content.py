@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 import wintertight
+from wintertight.documents.open_parts import open_groups
 from wintertight.documents.shown_cautions import shown_cautions
 from wintertight.procedure.plan import Plan
 from wintertight.procedure.steps import PHASES, PlannedStep
@@ -12,19 +13,17 @@ from wintertight.wording.catalogue import catalogue, say
 from wintertight.wording.names import part_name
 from wintertight.wording.plans import (
     bring_line,
-    finding_text,
     minutes_line,
+    notes,
     verdict_of_plan,
-    warnings,
 )
-from wintertight.wording.proofs import settle
-from wintertight.wording.spoken import about, begun
+from wintertight.wording.spoken import about, begun, some_of
 from wintertight.wording.steps import caution, step_text
 
 Plain = dict[str, Any]
 
-MOST_OPEN_PARTS = 8
-"""So many parts that are not proven are named on the sheet; the screen names all."""
+MOST_NAMES = 6
+"""So many parts with one remedy are named on the sheet; the screen names more."""
 
 MOST_JUG_BOXES = 14
 """More jugs than this are written down as a number."""
@@ -52,8 +51,8 @@ def sheet_content(plan: Plan, language: str, paper: str, system: System) -> Plai
         "fields": list(_fields(plan, language, system)),
         "phases": list(_phases(plan, language, system)),
         "jugs": jugs if jugs <= MOST_JUG_BOXES else 0,
-        "open": list(_open_parts(plan, language)),
-        "notes": list(_notes(plan, language, system)),
+        "open": list(_open_parts(plan, language, system)),
+        "notes": list(notes(plan, language, system)),
         "engine": say("label", "engine", language, version=wintertight.__version__),
         "card": f"{labels['card']} {digits}",
         "page_of": say("label", "page", language, page="<", pages=">"),
@@ -137,22 +136,8 @@ def _outlet(  # noqa: PLR0913, PLR0917 - a row and how to say it
 # ---- what is open, and what is worth knowing -----------------------------------------------
 
 
-def _open_parts(plan: Plan, language: str) -> Iterator[list[str]]:
-    """Give name and remedy of parts that are not proven, the worst first."""
-    bad = sorted((p for p in plan.parts if p.safe is not True), key=lambda p: p.safe is None)
-    for part in bad[:MOST_OPEN_PARTS]:
-        word = say("label", "gap" if part.safe is False else "unproven", language)
-        name = begun(part_name(plan.card, part.id, language))
-        yield [f"{name} ({word})", settle(part, language) or ""]
-    if len(bad) > MOST_OPEN_PARTS:
-        rest = str(len(bad) - MOST_OPEN_PARTS)
-        yield ["", begun(say("label", "and more", language, count=rest))]
-
-
-def _notes(plan: Plan, language: str, system: System) -> Iterator[str]:
-    """Give warnings and findings; what is open stands elsewhere and is not said twice."""
-    yield from warnings(plan, language, system)
-    elsewhere = {"nobody has looked", "not looked at", "kind not modelled"}
-    for finding in plan.findings:
-        if finding.key not in elsewhere:
-            yield finding_text(finding, plan.card, language, system)
+def _open_parts(plan: Plan, language: str, system: System) -> Iterator[list[str]]:
+    """Give names and remedy of parts that are not proven, the worst first."""
+    for group in open_groups(plan, language, system):
+        names = begun(some_of(group.names, MOST_NAMES, language))
+        yield [f"{names} ({group.word})", group.settle]

@@ -12,6 +12,9 @@ from wintertight.wording.proofs import verdict_line
 from wintertight.wording.spoken import begun, counted, listed, spoken
 from wintertight.wording.steps import hazard
 
+TOLD_AS_PARTS = frozenset({"nobody has looked", "not looked at", "kind not modelled"})
+"""Findings that come again as parts that are not proven."""
+
 FIVE_MINUTES_S = 300.0
 """A job is told to five minutes [s]."""
 
@@ -48,6 +51,14 @@ def finding_text(finding: Finding, card: Card, language: str = "en", system: Sys
     params = spoken(finding.params, language, system)
     part = part_name(card, finding.part, language) if finding.part else ""
     return begun(say("finding", finding.key, language, part=part, **params))
+
+
+def notes(plan: Plan, language: str = "en", system: System = "us") -> Iterator[str]:
+    """Give warnings, then findings; a part that is not proven is told elsewhere, not twice."""
+    yield from warnings(plan, language, system)
+    for finding in plan.findings:
+        if finding.key not in TOLD_AS_PARTS:
+            yield finding_text(finding, plan.card, language, system)
 
 
 def warnings(plan: Plan, language: str = "en", system: System = "us") -> Iterator[str]:

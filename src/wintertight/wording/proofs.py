@@ -1,5 +1,7 @@
 """The proof as sentences: claim, reason, evidence, what would settle it, and the verdict."""
 
+from collections.abc import Collection
+
 from wintertight.coach.card import Card
 from wintertight.proof.claims import Evidence, PartProof, verdict_of
 from wintertight.units import System, in_words
@@ -20,14 +22,25 @@ def reason(part: PartProof, language: str = "en", system: System = "us") -> str:
     return begun(say_best("reason", part.reason, given, language, **params))
 
 
-def settle(part: PartProof, language: str = "en") -> str | None:
-    """Give what would settle a part that is not proven; None where it is proven."""
+def settle(part: PartProof, language: str = "en", *, too_weak: Collection[str] = ()) -> str | None:
+    """Give what would settle a part that is not proven.
+
+    Args:
+        part: the part.
+        language: two letters.
+        too_weak: pockets for which not even the undiluted product suffices.
+
+    Returns:
+        What to do; None where the part is proven.
+    """
     if part.safe is True:
         return None
     bursts = part.safe is False
     if bursts and any(e.key == _AS_FOUND for e in part.evidence):
         return say("settle", "not reached", language)
-    return say("settle", part.reason, language)
+    shut = part.pocket == "sealed" or (part.pocket == "relieved" and not part.relieved)
+    hopeless = ("sealed" if shut else "open") in too_weak
+    return say_best("settle", part.reason, ("too weak",) if hopeless else (), language)
 
 
 def evidence_text(evidence: Evidence, language: str = "en", system: System = "us") -> str:

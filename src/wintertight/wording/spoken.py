@@ -1,6 +1,7 @@
 """Numbers and lists as they are said: the unit that ends a parameter's name tells its kind."""
 
-from collections.abc import Iterable, Mapping
+import math
+from collections.abc import Iterable, Mapping, Sequence
 
 from wintertight.units import Dimension, System, in_words
 from wintertight.wording.catalogue import say
@@ -14,6 +15,9 @@ _BY_ENDING: tuple[tuple[str, Dimension], ...] = (
 )
 _BY_NAME: Mapping[str, Dimension] = {"seconds": "time"}
 _SHARES = frozenset({"full", "ice", "product", "spread", "share", "weakest"})
+_AT_LEAST = frozenset({"product", "weakest"})
+"""Shares that must never be told too high: they are rounded down."""
+
 _WORDS: Mapping[str, str] = {"kind": "kind", "missing": "role"}
 """Parameters that are keys themselves, and the subject in which they stand."""
 
@@ -46,7 +50,8 @@ def _said(name: str, value: float | str, language: str, system: System) -> str:
     if isinstance(value, str):
         return say(_WORDS[name], value, language) if name in _WORDS else value
     if name in _SHARES:
-        return share_in_words(value, language)
+        rounded = math.floor(100.0 * value) / 100.0 if name in _AT_LEAST else value
+        return share_in_words(rounded, language)
     by_ending = next((d for ending, d in _BY_ENDING if name.endswith(ending)), None)
     dimension = _BY_NAME.get(name, by_ending)
     return in_words(value, dimension, system) if dimension else f"{value:g}"
@@ -76,6 +81,19 @@ def listed(names: Iterable[str], language: str = "en") -> str:
         return "".join(some)
     first = say("phrase", "comma", language).join(some[:-1])
     return say("phrase", "and", language, first=first, last=some[-1])
+
+
+def some_of(names: Sequence[str], most: int, language: str = "en") -> str:
+    """Join the first names and count the rest.
+
+    Example:
+        >>> some_of(["taps", "traps", "tanks", "lines"], 2)
+        'taps and traps, and 2 more'
+    """
+    said = listed(names[:most], language)
+    if len(names) <= most:
+        return said
+    return say("phrase", "more", language, parts=said, count=str(len(names) - most))
 
 
 def counted(count: int, noun: str, language: str = "en") -> str:

@@ -22,8 +22,8 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "seen": "Seen at",
         "time this one": "time this one",
         "how to fill": (
-            "Open, watch for first colour, count the run-on, shut. Write down when colour came,"
-            " at least where it says: time this one. Much later than shown: stop and ask."
+            "Open, watch for first colour, count the run-on, shut. Write down when colour came;"
+            " much later than shown: stop and ask."
         ),
         "reading": "Reading",
         "jugs emptied": "Jugs emptied",
@@ -32,8 +32,7 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "not proven": "Not proven: look here",
         "nothing open": "No part is left open by this plan.",
         "notes": "Worth knowing",
-        "and more": "and {count} more; see the plan on screen",
-        "never skip": "never skip this one",
+        "never skip": "never skip",
         "limits": "What this sheet is not",
         "limits text": (
             "Worked out from the coach's card; it holds only for what was really done. Void once"

@@ -33,9 +33,9 @@ REASONS: Mapping[str, str] = MappingProxyType(
         "no burst curve": "It turns to slush, and no printed table says what such slush bursts.",
         "beyond the table": "The printed tables end before this mixture, or before this cold.",
         "may not have drained": "It may hold water: whether it drains hangs on an inch of height.",
-        "no model": "There is no calculation for a {kind} yet.",
+        "no model": "There is no calculation for such a part yet.",
         "not looked at": "It is on the card, but nobody has looked at it.",
-        "nobody has looked": "Nobody has looked whether this coach has a {kind}.",
+        "nobody has looked": "Nobody has looked whether this coach has one.",
         "reading is too weak": (
             "A reading says {share} glycol, {weakest} at the least: too weak for this cold."
         ),
@@ -47,6 +47,8 @@ SETTLE: Mapping[str, str] = MappingProxyType(
     {
         "not reached": "No step moves what is in it: drain it by hand, or run it from its outlet.",
         "freezes": "Empty it, or open it so that something gives, or fill it stronger.",
+        "freezes: too weak": "Empty it, or open it so that something gives.",
+        "slush bursts: too weak": "Take a stronger product, or empty it.",
         "slush bursts": "Run it on longer, or take a stronger product.",
         "rating is too warm": "Take a product with a colder rating, or empty it.",
         "no rating": "Take a product whose label prints a rating, or its share of glycol.",

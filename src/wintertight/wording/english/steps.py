@@ -33,7 +33,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
             "{handles} Take the tank line off the inlet of the {part}, put a short hose on it and"
             " the end of the hose into a full jug of {product}."
         ),
-        "pump on": "Switch the {part} on. Change jugs before it draws air.",
+        "pump on": "Switch the {part} on; never let a jug run empty.",
         "run outlet": "{part}: open, run to first colour ({colour}), run on {run_on}, shut.",
         "run outlet: gravity toilet": (
             "{part}: hold the pedal down to first colour ({colour}), run on {run_on}, let go."
@@ -120,7 +120,7 @@ CAUTIONS: Mapping[str, str] = MappingProxyType(
             "Antifreeze goes to the waste tank or a dump, never on the ground; local code decides."
             " Keep jugs from children and pets."
         ),
-        "pink proves little": "Colour proves little: weak antifreeze is coloured too.",
+        "pink proves little": "Colour proves little: weak antifreeze has it too.",
     }
 )
 
@@ -232,6 +232,7 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "share under": "under {share}",
         "and": "{first} and {last}",
         "comma": ", ",
+        "more": "{parts}, and {count} more",
         "jugs one": "1 jug",
         "jugs many": "{count} jugs",
         "parts one": "1 part",
