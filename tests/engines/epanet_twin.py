@@ -126,6 +126,7 @@ def epanet_fronts(  # noqa: PLR0913 - a run has these inputs
     watch: Sequence[str],
     duration_s: float,
     slow: float = 100.0,
+    widening: float = _WIDENING,
 ) -> tuple[Floats, dict[str, Floats]]:
     """Follow what enters at held heads through the network, each pipe as plug flow.
 
@@ -138,12 +139,15 @@ def epanet_fronts(  # noqa: PLR0913 - a run has these inputs
         watch: names of nodes to report.
         duration_s: how long to follow.
         slow: how many of EPANET's seconds make one of ours.
+        widening: bore of the wide pipes over that of their lines; with many of them EPANET settles
+            only if they lose a little.
 
     Returns:
         Times [s] and the concentration at each watched node at these times.
     """
     open_links = open_links & ~_run(network, open_links, viscosity_m2_s, folder).shut
-    text = _describe(network, open_links, viscosity_m2_s, slow, math.ceil(duration_s * slow))
+    seconds = math.ceil(duration_s * slow)
+    text = _describe(network, open_links, viscosity_m2_s, slow, seconds, widening)
     for name, value in supply.items():
         text.add("QUALITY", f"N{network.node_ids.index(name)}", float(value))
     times: list[float] = []
@@ -254,8 +258,13 @@ def _solve(project: Any, text: _Text, network: PipeNetwork) -> TwinFlow:
     return TwinFlow(flow, head, shut)
 
 
-def _describe(
-    network: PipeNetwork, open_links: Bools, viscosity: float, slow: float, seconds: int
+def _describe(  # noqa: PLR0913, PLR0917 - what one input file is made of
+    network: PipeNetwork,
+    open_links: Bools,
+    viscosity: float,
+    slow: float,
+    seconds: int,
+    widening: float = _WIDENING,
 ) -> _Text:
     text = _Text()
     links = _reached(network, open_links, network.is_fixed)
@@ -274,7 +283,7 @@ def _describe(
         nodes.update(ends[:1] if link in text.emitters else ends)
         if link not in text.emitters:
             text.link_names[link] = f"L{link}"
-            _add_link(text, network, link, slow)
+            _add_link(text, network, link, slow, widening)
     for node in sorted(nodes):
         if network.is_fixed[node]:
             text.add("RESERVOIRS", f"N{node}", float(network.fixed_head_m[node]))
@@ -291,7 +300,7 @@ def _describe(
     return text
 
 
-def _add_link(text: _Text, network: PipeNetwork, link: int, slow: float) -> None:
+def _add_link(text: _Text, network: PipeNetwork, link: int, slow: float, widening: float) -> None:
     name, start, end = f"L{link}", f"N{network.start[link]}", f"N{network.end[link]}"
     kind = network.kind[link]
     status = "CV" if network.one_way[link] else "OPEN"
@@ -308,11 +317,11 @@ def _add_link(text: _Text, network: PipeNetwork, link: int, slow: float) -> None
         text.pipe(name, start, end, 0.0, _LOSS_BORE_M, 0.0, loss, status)
     else:
         length, bore = float(network.length_m[link]), float(network.bore_m[link])
-        extra = (slow - 1.0) * length / _WIDENING**2
+        extra = (slow - 1.0) * length / widening**2
         if slow > 1.0:
             elevation = float(network.elevation_m[network.end[link]])
             text.add("JUNCTIONS", f"V{link}", elevation, 0.0)
-            text.pipe(f"W{link}", f"V{link}", end, extra / LENGTH_TRIM, _WIDENING * bore)
+            text.pipe(f"W{link}", f"V{link}", end, extra / LENGTH_TRIM, widening * bore)
             end = f"V{link}"
             if status == "CV":
                 text.add("JUNCTIONS", f"K{link}", elevation, 0.0)
