@@ -105,37 +105,42 @@ class FillDraws:
     running_s: Array
 
 
-def fill_draws(
-    drawn: Drawn, trace: Trace, steps: tuple[PlannedStep, ...], strength: float
-) -> FillDraws:
+def fill_draws(drawn: Drawn, trace: Trace, strength: float) -> FillDraws:
     """Work out what the filling takes in each draw.
 
     Args:
         drawn: relative sizes.
-        trace: the replay at best values; its runs give volumes and flows.
-        steps: the planned steps, for their run-on.
+        trace: the replay at best values; its runs give volumes, flows and run-on.
         strength: share of antifreeze in the undiluted product [1].
 
     Returns:
-        Antifreeze and seconds.
+        Antifreeze [m3] and seconds of running [s].
     """
-    run_on = {s.step.outlet: s.run_on_s for s in steps if s.step.outlet}
     draws = len(drawn.pump)
     volume, seconds = np.zeros(draws), np.zeros(draws)
     before = trace.start
     for moment in trace.moments:
-        seen = moment.outcome.run
-        if seen is not None and moment.action.part in run_on and seen.first_colour_m3 is not None:
+        seen, until = moment.outcome.run, moment.action.until
+        if seen is not None and until is not None and until.volume_m3 is not None:
+            # What was measured is what was used, whatever the lines are.
+            volume += _drawn_in_m3(before, moment.state, strength)
+            seconds += seen.seconds / drawn.pump
+        elif seen is not None and until is not None and seen.first_colour_m3 is not None:
             longer = _longer(drawn, trace.network, before, seen.way, strength)
-            colour_m3 = seen.first_colour_m3 * longer
             colour_s = (seen.first_colour_s or 0.0) * longer / drawn.pump
-            on_s = (run_on[moment.action.part] or 0.0) * drawn.counting + drawn.seeing_s
-            volume += colour_m3 + on_s * drawn.pump * seen.flow_m3_s
+            on_s = (until.run_on_s or 0.0) * drawn.counting + drawn.seeing_s
+            volume += seen.first_colour_m3 * longer + on_s * drawn.pump * seen.flow_m3_s
             seconds += colour_s + on_s
         if moment.action.verb == "pour":
             volume += moment.action.volume_m3
         before = moment.state
     return FillDraws(volume, seconds)
+
+
+def _drawn_in_m3(before: State, after: State, strength: float) -> float:
+    """Give how much product came in between two states [m3]."""
+    came = after.books.came_in - before.books.came_in
+    return float(came[1:-1].sum()) / strength
 
 
 def _longer(

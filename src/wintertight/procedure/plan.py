@@ -8,7 +8,6 @@ import numpy as np
 from wintertight.coach.card import Card
 from wintertight.coach.findings import Finding, findings
 from wintertight.errors import ChoiceError
-from wintertight.fluids.product import Product
 from wintertight.flow.actions import Action
 from wintertight.flow.build import build_network
 from wintertight.flow.case import BEST, CAREFUL
@@ -16,6 +15,7 @@ from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.replay import Balance, Trace, replay
 from wintertight.flow.running import Until
 from wintertight.flow.state import State, arriving_state
+from wintertight.fluids.product import Product
 from wintertight.procedure.bands import Band, draw, fill_draws, handling_draws
 from wintertight.procedure.handling import HANDLING_S
 from wintertight.procedure.hazards import hazard_of, product_refused
@@ -152,7 +152,7 @@ def plan_coach(
         )
     drawn = draw(card)
     strength = 1.0 - product.contents().water
-    used = fill_draws(drawn, best, planned, strength)
+    used = fill_draws(drawn, best, strength)
     antifreeze = Band.of(used.antifreeze_m3)
     return Plan(
         card=card,

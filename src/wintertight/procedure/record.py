@@ -3,10 +3,20 @@
 import json
 from datetime import datetime
 from os import PathLike
-from typing import Any, Literal
+from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, ConfigDict, Field, ValidationError, model_validator
+from pydantic import (
+    BaseModel,
+    ConfigDict,
+    Field,
+    StrictBool,
+    StrictFloat,
+    StrictInt,
+    ValidationError,
+    model_validator,
+)
 
+from wintertight.coach.card import card_error
 from wintertight.coach.faults import faults_of, field_named, printable
 from wintertight.coach.read_toml import read_file
 from wintertight.errors import Place, RecordError, SyntaxFault, UnreadableFile
@@ -14,10 +24,15 @@ from wintertight.errors import Place, RecordError, SyntaxFault, UnreadableFile
 DEEPEST = 32
 """Deepest nesting of a record that is read."""
 
+LONGEST_S = 366.0 * 86400.0
+"""Longest time any job is taken to last [s]."""
+
+MOST_M3 = 10.0
+"""Most fluid one event is taken to speak of [m3]."""
+
 Result = Literal["done", "skipped", "failed", "not on this coach"]
-ReadingKind = Literal[
-    "freezing point", "glycol share", "pressure", "temperature", "looks pink"
-]
+ReadingKind = Literal["freezing point", "glycol share", "pressure", "temperature", "looks pink"]
+Seconds = Annotated[StrictFloat | None, Field(ge=0.0, le=LONGEST_S)]
 
 
 class Entry(BaseModel):
@@ -30,16 +45,16 @@ class Reading(Entry):
     """One reading of an instrument or an eye."""
 
     kind: ReadingKind
-    value: float | bool | None = None
+    value: StrictBool | StrictFloat | None = None
     unit: str | None = None
-    sd: float | None = Field(None, ge=0.0)
+    sd: StrictFloat | None = Field(None, ge=0.0)
 
 
 class Event(Entry):
     """One thing that was done, or was not."""
 
     id: str
-    seq: int
+    seq: StrictInt
     device: str | None = None
     step: str | None = None
     action: str | None = None
@@ -47,11 +62,11 @@ class Event(Entry):
     setting: str | None = None
     result: Result
     why: str | None = None
-    at_s: float | None = Field(None, ge=0.0)
-    first_colour_s: float | None = Field(None, ge=0.0)
-    run_on_s: float | None = Field(None, ge=0.0)
-    volume_m3: float | None = Field(None, ge=0.0)
-    jugs_left: float | None = Field(None, ge=0.0)
+    at_s: Seconds = None
+    first_colour_s: Seconds = None
+    run_on_s: Seconds = None
+    volume_m3: StrictFloat | None = Field(None, ge=0.0, le=MOST_M3)
+    jugs_left: StrictFloat | None = Field(None, ge=0.0)
     reading: Reading | None = None
 
     @model_validator(mode="before")
@@ -59,7 +74,7 @@ class Event(Entry):
     def _says_what(cls, raw: Any) -> Any:
         if isinstance(raw, dict) and not raw.get("step") and not raw.get("action"):
             message = "expected a step or an action: what was done?"
-            raise ValueError(message)
+            raise card_error(message)
         return raw
 
 
@@ -74,9 +89,18 @@ class Record(Entry):
     events: tuple[Event, ...]
 
     def in_order(self) -> tuple[Event, ...]:
-        """Give the events in the order of their device's count, each id once."""
-        once = {event.id: event for event in sorted(self.events, key=lambda e: (e.seq, e.id))}
-        return tuple(sorted(once.values(), key=lambda e: (e.seq, e.id)))
+        """Give the events in the order of their count, each id once.
+
+        Equal counts of several devices follow their clocks, then the devices' names; those of one
+        device stay as it wrote them.
+        """
+        once = {event.id: event for event in self.events}
+        return tuple(sorted(once.values(), key=_when))
+
+
+def _when(event: Event) -> tuple[int, float, str]:
+    at = event.at_s if event.at_s is not None else LONGEST_S
+    return event.seq, at, event.device or ""
 
 
 def load_record(path: str | PathLike[str]) -> Record:
@@ -98,23 +122,51 @@ def load_record(path: str | PathLike[str]) -> Record:
 
 def read_record(text: str, name: str = "record") -> Record:
     """Read a record from its text; errors as in ``load_record``."""
+    raw = _plain(text, name)
+    if not isinstance(raw, dict):
+        message = 'expected an object: {"schema": "wintertight/record/1", "events": [...]}'
+        raise RecordError(message, Place(name))
     try:
-        raw = json.loads(text)
+        record = Record.model_validate(raw)
+    except ValidationError as error:
+        fault = faults_of(error, Record)[0]
+        place = Place(name, None, printable(field_named(fault.path, raw)))
+        raise RecordError(printable(fault.message), place) from None
+    _check_ids(record, name)
+    return record
+
+
+def _plain(text: str, name: str) -> object:
+    """Parse JSON; what no JSON may hold, and what is nested too deep, is refused."""
+    try:
+        raw = json.loads(text, parse_constant=_no_number)
     except json.JSONDecodeError as error:
         message = f"not JSON: {error.msg.lower()}"
         raise SyntaxFault(message, Place(name, error.lineno)) from error
+    except ValueError as error:
+        # Not a fault of syntax: a number that is none, or of thousands of digits.
+        message = "not JSON: a number is not finite, or has thousands of digits"
+        raise SyntaxFault(message, Place(name)) from error
     except RecursionError as error:
         message = f"nested too deep; expected at most {DEEPEST} levels"
         raise UnreadableFile(message, Place(name)) from error
     if _depth(raw) > DEEPEST:
         message = f"nested too deep; expected at most {DEEPEST} levels"
         raise UnreadableFile(message, Place(name))
-    try:
-        return Record.model_validate(raw)
-    except ValidationError as error:
-        fault = faults_of(error, Record)[0]
-        place = Place(name, None, printable(field_named(fault.path, raw)))
-        raise RecordError(printable(fault.message), place) from None
+    return raw
+
+
+def _no_number(word: str) -> object:
+    raise ValueError(word)
+
+
+def _check_ids(record: Record, name: str) -> None:
+    """Refuse an id that stands for two different events; one sent twice is no harm."""
+    seen: dict[str, Event] = {}
+    for event in record.events:
+        if seen.setdefault(event.id, event) != event:
+            message = f"a second event, and a different one, has the id '{printable(event.id)}'"
+            raise RecordError(message, Place(name, None, f"events[{printable(event.id)}].id"))
 
 
 def _depth(raw: object) -> int:
