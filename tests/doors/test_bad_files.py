@@ -45,9 +45,18 @@ def test_a_bad_list_is_one_line(door: Door, bad: Path) -> None:
     assert done.err[:6] in {"WT-101", "WT-111", "WT-120"}
 
 
+@pytest.mark.parametrize("bad", BAD, indirect=True)
+def test_a_bad_record_is_one_line(door: Door, bad: Path) -> None:
+    """Guards that whatever lies where the record should is refused in one line."""
+    done = door("prove", CARD, "--done", bad, "--json")
+    done.refused(done.err[:6], bad.name)
+    assert done.err[:6] in {"WT-101", "WT-111", "WT-130"}
+
+
 def test_a_folder_is_one_line(door: Door, tmp_path: Path) -> None:
     """Guards that a folder in the place of a file is named as such."""
     door("plan", tmp_path).refused("WT-101", "folder")
+    door("prove", CARD, "--done", tmp_path).refused("WT-101", "folder")
     door("plan", CARD, "--shop", tmp_path).refused("WT-101", "folder")
 
 

@@ -13,7 +13,7 @@ from wintertight.errors import InputError
 def test_the_sheet_is_written(door: Door, tmp_path: Path) -> None:
     """Guards that the file is a PDF of the paper asked for, and is named on the screen."""
     file = tmp_path / "sheet é.pdf"
-    done = door("plan", CARD, "--pdf", file, "--paper", "a4", "--units", "metric")
+    done = door("plan", CARD, "--quick", "--pdf", file, "--paper", "a4", "--units", "metric")
     assert (done.status, done.err) == (0, "")
     assert done.out.endswith(f"Job sheet: {file}\n")
     page = PdfReader(file).pages[0]
@@ -24,7 +24,7 @@ def test_the_sheet_is_written(door: Door, tmp_path: Path) -> None:
 def test_json_and_sheet_go_together(door: Door, tmp_path: Path) -> None:
     """Guards that the sheet is written beside the object, and a strict status changes nothing."""
     file = tmp_path / "sheet.pdf"
-    done = door("plan", CARD, "--low=-49F", "--strict", "--json", "--pdf", file)
+    done = door("plan", CARD, "--low=-49F", "--strict", "--quick", "--json", "--pdf", file)
     assert done.status == 3
     assert done.object()["verdict"] == "gap"
     page = PdfReader(file).pages[0]
@@ -37,7 +37,7 @@ def test_an_older_sheet_is_replaced(door: Door, tmp_path: Path) -> None:
     file.write_bytes(b"%PDF-1.4 old")
     file.chmod(0o640)
     link.symlink_to(file)
-    assert door("plan", CARD, "--pdf", link).status == 0
+    assert door("plan", CARD, "--quick", "--pdf", link).status == 0
     assert link.is_symlink()
     assert len(PdfReader(file).pages) >= 1
     assert stat.S_IMODE(file.stat().st_mode) == 0o640

@@ -21,6 +21,8 @@ PART = {
     "id", "kind", "name", "volume_m3", "contents", "worst", "freezing_point_degC",
     "ice_fraction_at_low", "pocket", "claim", "safe", "evidence", "reason",
 }  # fmt: skip
+MISSED = {"outcome", "parts", "water_m3"}
+OUTCOMES = {"same", "gap", "unproven", "hazard"}
 BAND = {"p05", "p50", "p95"}
 SHARES = {"water", "glycol", "ethanol", "air"}
 
@@ -38,6 +40,8 @@ def test_the_keys_are_those_of_the_contract(door: Door) -> None:
     assert found["balance"].keys() >= {"in_m3", "out_m3", "held_m3", "relative_error"}
     assert [step["n"] for step in found["steps"]] == list(range(1, len(found["steps"]) + 1))
     assert all(step.keys() >= STEP for step in found["steps"])
+    assert all(step["if_missed"].keys() >= MISSED for step in found["steps"])
+    assert {step["if_missed"]["outcome"] for step in found["steps"]} <= OUTCOMES
     assert all(part.keys() >= PART for part in found["parts"])
     assert all(part[mean].keys() >= SHARES for part in found["parts"] for mean in MEANS)
     assert found["verdict"] in {"safe", "gap", "unproven"}
@@ -63,7 +67,7 @@ def unexplained(value: Any, where: str = "") -> Iterator[str]:
 
 def test_every_null_is_explained(door: Door) -> None:
     """Guards that what cannot be said is null with a reason in the same object."""
-    found = door("plan", CARD, "--product", "Heron thrift -50", "--json").object()
+    found = door("plan", CARD, "--product", "Heron thrift -50", "--quick", "--json").object()
     assert list(unexplained(found)) == []
 
 
@@ -78,7 +82,7 @@ def test_the_screen_says_the_verdict_first() -> None:
 @pytest.mark.parametrize("spelled", [("--low=-20F",), ("--low", "-20F"), ("--low", "-28.889 °C")])
 def test_the_low_can_be_given(door: Door, spelled: tuple[str, ...]) -> None:
     """Guards that a minus in front is no option, and the option outranks the card."""
-    found = door("plan", CARD, *spelled, "--json").object()
+    found = door("plan", CARD, *spelled, "--quick", "--json").object()
     assert found["design_low_degC"] == pytest.approx(-52.0 / 1.8, abs=5e-4)
 
 
@@ -108,7 +112,7 @@ def test_no_low_anywhere_is_one_line(door: Door, tmp_path: Path) -> None:
 def test_strict_is_three_unless_safe(door: Door) -> None:
     """Guards the exit status that scripts act upon, and that the plan is printed all the same."""
     for low, verdict, status in (("-10F", "safe", 0), ("-49F", "gap", 3)):
-        found = door("plan", CARD, "--low", low, "--strict", "--json")
+        found = door("plan", CARD, "--low", low, "--strict", "--quick", "--json")
         assert (found.object()["verdict"], found.status) == (verdict, status)
     assert door("plan", CARD, "--low=-49F").status == 0
 
@@ -120,15 +124,17 @@ def test_the_list_beside_the_card_is_taken(door: Door, tmp_path: Path) -> None:
     (tmp_path / "shop.toml").write_text(beside, encoding="utf-8")
     (tmp_path / "named.toml").write_text(beside.replace("Beside", "Named"), encoding="utf-8")
     card, named = tmp_path / "card.toml", tmp_path / "named.toml"
-    assert door("plan", card, "--json").object()["shop"]["name"] == "Beside"
-    assert door("plan", card, "--shop", named, "--json").object()["shop"]["name"] == "Named"
-    assert door("plan", CARD, "--json").object()["shop"]["list"] == "bundled example"
+    assert door("plan", card, "--quick", "--json").object()["shop"]["name"] == "Beside"
+    assert (
+        door("plan", card, "--shop", named, "--quick", "--json").object()["shop"]["name"] == "Named"
+    )
+    assert door("plan", CARD, "--quick", "--json").object()["shop"]["list"] == "bundled example"
     assert "bundled" not in door("plan", card).out
 
 
 def test_all_names_every_part(door: Door) -> None:
     """Guards that the screen can show what the object has."""
-    found = door("plan", CARD, "--json").object()
+    found = door("plan", CARD, "--quick", "--json").object()
     said = " ".join(door("plan", CARD, "--all").out.split())
     assert all(f"- {part['name']}: " in said for part in found["parts"])
 

@@ -26,11 +26,11 @@ def test_help_lists_the_commands(door: Door, arguments: tuple[str, ...]) -> None
     """Guards that a bare call and the usual options list every command."""
     done = door(*arguments)
     assert (done.status, done.err) == (0, "")
-    assert all(f"  {verb} " in done.out for verb in ("plan", "fluid", "flow", "coach"))
+    assert all(f"  {verb} " in done.out for verb in ("plan", "prove", "fluid", "flow", "coach"))
 
 
 @pytest.mark.parametrize(
-    "command", [("plan",), ("fluid",), ("flow",), ("coach",), ("coach", "check")]
+    "command", [("plan",), ("prove",), ("fluid",), ("flow",), ("coach",), ("coach", "check")]
 )
 def test_each_command_has_help(door: Door, command: tuple[str, ...]) -> None:
     """Guards that each command explains itself on standard output."""

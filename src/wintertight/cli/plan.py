@@ -51,6 +51,9 @@ def plan(  # noqa: PLR0913 - one parameter for each option
         str | None, typer.Option("--pdf", metavar="FILE", help="write the job sheet there")
     ] = None,
     every: Annotated[bool, typer.Option("--all", help="name every part on the screen")] = False,
+    quick: Annotated[
+        bool, typer.Option("--quick", help="do not work out what a missed step would do")
+    ] = False,
     strict: Annotated[
         bool, typer.Option("--strict", help="exit with 3 unless the verdict is safe")
     ] = False,
@@ -68,7 +71,8 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     low_degC = design_low_degC(read, card, low)
     sold, list_file = shop_list(shop, card)
     poured = product_for(read, card, product, sold)
-    planned = plan_coach(read, poured, low_degC, method)
+    missed = (as_json or pdf is not None) and not quick
+    planned = plan_coach(read, poured, low_degC, method, with_missed_steps=missed)
     if pdf is not None:
         from wintertight.documents.job_sheet import job_sheet_pdf
 

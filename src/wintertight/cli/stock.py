@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 BESIDE = "shop.toml"
 BUNDLED = "bundled example"
 """What the list is called that comes with the program."""
+BY_OPTION = Place(field="--product")
 
 
 def shop_list(named: str | None, card: str) -> tuple["Shop", str]:
@@ -41,7 +42,9 @@ def shop_list(named: str | None, card: str) -> tuple["Shop", str]:
     return read_shop(bundled.read_text("utf-8"), BUNDLED), BUNDLED
 
 
-def product_for(card: "Card", file: str, named: str | None, shop: "Shop") -> "Product":
+def product_for(
+    card: "Card", file: str, named: str | None, shop: "Shop", *, by: Place = BY_OPTION
+) -> "Product":
     """Find the product that is named, else the card's.
 
     Args:
@@ -49,6 +52,7 @@ def product_for(card: "Card", file: str, named: str | None, shop: "Shop") -> "Pr
         file: the card's file, for the message.
         named: name of a product, if one was named.
         shop: who sells it.
+        by: where the product was named, for the message.
 
     Returns:
         The product.
@@ -60,7 +64,7 @@ def product_for(card: "Card", file: str, named: str | None, shop: "Shop") -> "Pr
 
     there = ", ".join(product.name for product in shop.products) or "none"
     if named is not None:
-        place = Place(field="--product")
+        place = by
     elif card.antifreeze is not None and card.antifreeze.product:
         named, place = card.antifreeze.product, Place(file, field="antifreeze.product")
     else:

@@ -1,0 +1,91 @@
+"""``wintertight prove``: the proof of what was really done."""
+
+# ruff: noqa: PLC0415 - heavy layers load only with their command, so that help stays quick
+
+from typing import TYPE_CHECKING, Annotated, Any
+
+import typer
+
+from wintertight.cli.answer import NOT_SAFE, SAFE_TO_LEAVE, Answer, json_text
+from wintertight.cli.asked import language_named, system_named
+from wintertight.cli.plan import SCHEMA, design_low_degC
+from wintertight.cli.stock import BUNDLED, BY_OPTION, product_for, shop_list
+from wintertight.errors import Place
+
+if TYPE_CHECKING:
+    from wintertight.procedure.as_done import AsDone
+    from wintertight.units import System
+
+NOT_YET = "not worked out yet"
+
+
+def prove(  # noqa: PLR0913 - one parameter for each option
+    *,
+    card: Annotated[str, typer.Argument(metavar="CARD.toml", help="the coach's card")],
+    done: Annotated[
+        str, typer.Option("--done", metavar="RECORD.json", help="the record of what was done")
+    ],
+    low: Annotated[
+        str | None,
+        typer.Option("--low", metavar="T", help="design low, such as -20F; else the card's"),
+    ] = None,
+    product: Annotated[
+        str | None,
+        typer.Option("--product", metavar="NAME", help="else the record's, else the card's"),
+    ] = None,
+    shop: Annotated[
+        str | None,
+        typer.Option("--shop", metavar="FILE", help="the shop's list; else shop.toml by the card"),
+    ] = None,
+    language: Annotated[
+        str, typer.Option("--language", metavar="en|es|fr", help="language of every sentence")
+    ] = "en",
+    units: Annotated[
+        str, typer.Option("--units", metavar="us|metric", help="units of every sentence")
+    ] = "us",
+    every: Annotated[bool, typer.Option("--all", help="name every part on the screen")] = False,
+    strict: Annotated[
+        bool, typer.Option("--strict", help="exit with 3 unless the verdict is safe")
+    ] = False,
+    as_json: Annotated[bool, typer.Option("--json", help="print one JSON object")] = False,
+) -> Answer:
+    """Prove part by part what a record says was done: is nothing left that bursts?"""
+    from wintertight.coach.load import load_card
+    from wintertight.procedure.as_done import prove_record
+    from wintertight.procedure.record import load_record
+
+    spoken, system = language_named(language), system_named(units)
+    read, record = load_card(card), load_record(done)
+    low_degC = design_low_degC(read, card, low)
+    sold, list_file = shop_list(shop, card)
+    by = BY_OPTION if product is not None else Place(done, field="product")
+    named = product if product is not None else record.product
+    poured = product_for(read, card, named, sold, by=by)
+    proved = prove_record(read, record, poured, low_degC, done)
+    status = NOT_SAFE if strict and proved.plan.verdict != "safe" else SAFE_TO_LEAVE
+    if as_json:
+        sold_by = {"shop": {"name": sold.name, "list": list_file}}
+        return Answer(json_text(SCHEMA, {**_content(proved, spoken, system), **sold_by}), status)
+    from wintertight.documents.screen import plan_screen
+
+    screen = plan_screen(proved.plan, spoken, system, all_parts=every, recorded=True)
+    said = [screen.rstrip("\n")]
+    if proved.unknown:
+        said.append(f"The record does not speak of: {', '.join(proved.unknown)}.")
+    if list_file == BUNDLED:
+        said.append(f"Antifreeze from the {BUNDLED} list; give yours with --shop FILE.")
+    return Answer("\n".join(said), status)
+
+
+def _content(proved: "AsDone", language: str, system: "System") -> dict[str, Any]:
+    from wintertight.documents.plan_json import plan_object
+
+    found = plan_object(proved.plan, language, system, recorded=True)
+    why = {**(found.get("why_null") or {}), "diagnosis": NOT_YET, "learned": NOT_YET}
+    return {
+        **found,
+        "not_recorded": list(proved.unknown),
+        "diagnosis": None,
+        "learned": None,
+        "why_null": why,
+    }

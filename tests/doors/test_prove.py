@@ -1,0 +1,79 @@
+import json
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from tests.doors.door import CARD, Door
+from wintertight.coach.load import load_card
+
+
+@pytest.fixture(scope="module")
+def steps() -> list[str]:
+    """Give the ids of the planned steps of the bundled coach, in order."""
+    from wintertight.cli.stock import product_for, shop_list  # noqa: PLC0415 - the plan is slow
+    from wintertight.procedure.plan import plan_coach  # noqa: PLC0415
+
+    card = load_card(CARD)
+    shop, _ = shop_list(None, str(CARD))
+    low = card.site.design_low_degC if card.site and card.site.design_low_degC else -20.0
+    planned = plan_coach(card, product_for(card, str(CARD), None, shop), low)
+    return [step.step.id for step in planned.steps]
+
+
+def record(tmp_path: Path, steps: list[str], **more: Any) -> Path:
+    """Write a record in which these steps were done."""
+    events = [
+        {"id": f"e{seq}", "seq": seq, "step": step, "result": "done"}
+        for seq, step in enumerate(steps, start=1)
+    ]
+    file = tmp_path / "record.json"
+    content = {"schema": "wintertight/record/1", "events": events, **more}
+    file.write_text(json.dumps(content), encoding="utf-8")
+    return file
+
+
+def test_the_keys_are_those_of_the_contract(door: Door, tmp_path: Path, steps: list[str]) -> None:
+    """Guards that a proof is the same object as a plan, with what was learned beside it."""
+    done = record(tmp_path, steps, card_hash=load_card(CARD).card_hash)
+    found = door("prove", CARD, "--done", done, "--strict", "--json").object()
+    planned = door("plan", CARD, "--quick", "--json").object()
+    assert found.keys() >= planned.keys() | {"diagnosis", "learned"}
+    assert found["schema"] == "wintertight/plan/1"
+    assert all(found[key] is not None or key in found["why_null"] for key in found)
+    assert [step["id"] for step in found["steps"]] == steps
+
+
+def test_what_was_not_recorded_was_not_done(door: Door, tmp_path: Path, steps: list[str]) -> None:
+    """Guards that a job broken off is a gap, told by status and by name."""
+    done = record(tmp_path, [step for step in steps if not step.startswith("run-outlet")])
+    found = door("prove", CARD, "--done", done, "--strict", "--json")
+    assert found.status == 3
+    assert found.object()["verdict"] == "gap"
+    assert "run-outlet:toilet" in found.object()["not_recorded"]
+    said = door("prove", CARD, "--done", done)
+    assert said.status == 0
+    assert said.out.startswith("NOT protected")
+    assert "run-outlet:toilet" in said.out
+
+
+@pytest.mark.parametrize(
+    ("more", "code", "words"),
+    [
+        ({"card_hash": "sha256:0"}, "WT-130", ("record.json", "card_hash")),
+        ({"product": "Heron pnk"}, "WT-140", ("record.json product: ", "Heron pink -50")),
+        ({"schema": "wintertight/card/1"}, "WT-130", ("record.json", "schema")),
+        ({"events": 5}, "WT-130", ("record.json", "events")),
+        (
+            {"events": [{"id": "e", "seq": 1, "step": "dance", "result": "done"}]},
+            "WT-130",
+            ("record.json", "events[e].step", "dance"),
+        ),
+    ],
+)
+def test_a_wrong_record_is_one_line(
+    door: Door, tmp_path: Path, more: dict[str, Any], code: str, words: tuple[str, ...]
+) -> None:
+    """Guards that the line names file and field."""
+    done = record(tmp_path, [], **more)
+    door("prove", CARD, "--done", done, "--json").refused(code, *words)
