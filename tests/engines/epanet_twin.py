@@ -148,6 +148,7 @@ def epanet_fronts(  # noqa: PLR0913 - a run has these inputs
     open_links = open_links & ~_run(network, open_links, viscosity_m2_s, folder).shut
     seconds = math.ceil(duration_s * slow)
     text = _describe(network, open_links, viscosity_m2_s, slow, seconds, widening)
+    text.add("OPTIONS", "UNBALANCED CONTINUE 10")  # else it stops; we look at the balance
     for name, value in supply.items():
         text.add("QUALITY", f"N{network.node_ids.index(name)}", float(value))
     times: list[float] = []
