@@ -79,7 +79,7 @@ def plan_object(
         "findings": [
             {
                 "key": f.key,
-                "part": f.part or None,
+                **({"part": f.part} if f.part else {}),
                 "params": dict(f.params),
                 "text": finding_text(f, plan.card, language, system),
             }
@@ -151,7 +151,7 @@ def _missed(plan: Plan, missed: Missed | None, language: str, system: System) ->
         "outcome": missed.outcome,
         "parts": list(missed.parts),
         "water_m3": float(missed.water_m3),
-        "hazard": missed.hazard,
+        **({"hazard": missed.hazard} if missed.hazard else {}),
         "text": missed_text(missed, plan.card, language, system),
     }
 

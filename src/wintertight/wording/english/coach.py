@@ -92,7 +92,7 @@ FINDINGS: Mapping[str, str] = MappingProxyType(
     {
         "nobody has looked": "{kind}: nobody has looked whether this coach has one.",
         "not looked at": "{part}: on the card, but nobody has looked at it.",
-        "kind not modelled": "{part}: there is no calculation for such a part yet. Its maker's steps count.",
+        "kind not modelled": "{part}: no calculation for such a part yet. Its maker's steps count.",
         "no trap": "{part}: no trap is noted below it. A trap nobody knows of gets no antifreeze.",
         "no way to waste": "{part}: the card does not say which tank it runs to.",
         "no shut-off": (

@@ -1,0 +1,170 @@
+"""Everything the lower layers can emit has its sentence, and the names in braces fit."""
+
+import re
+from string import Formatter
+from typing import get_args
+
+import pytest
+
+from tests.unit.wording.emitted import (
+    argument,
+    assigned,
+    keywords,
+    step_parameters,
+)
+from wintertight.coach.findings import KEYS
+from wintertight.coach.kinds import KINDS, ROLES, Pocket
+from wintertight.cold.burst import ReasonKey
+from wintertight.fluids.slush import WhyNull
+from wintertight.procedure.handling import HANDLING_S
+from wintertight.procedure.hazards import HAZARDS
+from wintertight.procedure.plan import METHODS
+from wintertight.procedure.record import ReadingKind
+from wintertight.procedure.steps import PHASES, Missed
+from wintertight.proof.claims import Claim, EvidenceKind, Verdict
+from wintertight.wording.english import ENGLISH
+
+TREATED = {"as found", "flowed", "drained", "emptied", "drain uncertain"}
+"""How a hollow comes by its content: `wintertight.flow.state.State.treated`."""
+
+STEP_KEYS = set(HANDLING_S) | argument("procedure", "_step", 0)
+CAUTIONS = keywords("procedure", "_step", "cautions") | assigned("procedure", "cautions")
+REASONS = (
+    set(get_args(ReasonKey))
+    | argument("proof", "_unproven", 1)
+    | argument("proof", "_nothing_known", 2)
+    | keywords("proof", "PartProof", "reason")
+    | keywords("proof", "replace", "reason")
+    | keywords("procedure", "replace", "reason")
+)
+UNKNOWN = {"no model", "not looked at", "nobody has looked"}
+EVIDENCE = (
+    {f"content {how}" for how in TREATED}
+    | {f"reading {kind}" for kind in get_args(ReadingKind)}
+    | argument("proof", "Evidence", 1)
+    | argument("procedure", "Evidence", 1)
+    | UNKNOWN
+)
+THINGS = argument("flow", "control", 1)
+SETTINGS = {
+    s
+    for some in argument("flow", "control", 2) | assigned("flow", "order")
+    for s in some.split(" | ")
+}
+
+EMITTED: dict[str, set[str]] = {
+    "step": STEP_KEYS,
+    "why": STEP_KEYS,
+    "caution": CAUTIONS,
+    "hazard": {h.key for h in HAZARDS},
+    "phase": set(PHASES),
+    "method": set(METHODS),
+    "thing": THINGS,
+    "setting": SETTINGS | keywords("procedure", "_step", "setting"),
+    "claim": set(get_args(Claim)),
+    "reason": REASONS | UNKNOWN,
+    "evidence": EVIDENCE,
+    "kind of evidence": set(get_args(EvidenceKind)),
+    "pocket": set(get_args(Pocket)),
+    "verdict": set(get_args(Verdict)),
+    "outcome": set(get_args(Missed.__annotations__["outcome"])),
+    "null": set(get_args(WhyNull)),
+    "kind": set(KINDS) | {"line"},
+    "role": {role for roles in ROLES.values() for role in roles},
+    "finding": set(KEYS),
+}
+
+AT_EVERY_STEP = {"part", "parts", "outlet", "handles", "handling"}
+WITH_A_RUN = {"colour", "run_on", "volume"}
+
+OURS: dict[str, set[str]] = {
+    "evidence": {"content swept"},
+    "setting": {"half", "in use"},
+}
+"""Said by no planner yet, and kept for those to come."""
+
+
+def names_in(sentence: str) -> set[str]:
+    """Give the names in braces."""
+    return {name for _, name, _, _ in Formatter().parse(sentence) if name}
+
+
+@pytest.mark.parametrize("subject", EMITTED)
+def test_every_key_has_its_sentence(subject: str) -> None:
+    """Guards that no key a lower layer can emit is without words."""
+    assert sorted(EMITTED[subject] - set(ENGLISH[subject])) == []
+
+
+@pytest.mark.parametrize(
+    "subject", ["step", "why", "caution", "hazard", "finding", "kind", "reason", "evidence"]
+)
+def test_no_sentence_is_left_over(subject: str) -> None:
+    """Guards that no sentence stays behind when its key goes."""
+    known = EMITTED[subject] | OURS.get(subject, set())
+    assert sorted(k for k in ENGLISH[subject] if k.partition(": ")[0] not in known) == []
+
+
+def test_the_source_text_is_read() -> None:
+    """Guards the reading of source text itself: it finds keys of every sort."""
+    assert {"hot water", "face clear of the inlet"} <= CAUTIONS
+    assert {"may not have drained", "no model", "nobody has looked"} <= REASONS
+    assert {"length guessed", "heights as on the card"} <= EVIDENCE
+    assert {"handle", "relief lever"} <= THINGS
+    assert {"across", "in the jug"} <= SETTINGS
+
+
+@pytest.mark.parametrize("key", sorted(ENGLISH["step"]))
+def test_steps_name_only_what_they_are_given(key: str) -> None:
+    """Guards that a step's sentence has no name in braces that nobody fills in."""
+    plain = key.partition(": ")[0]
+    given = AT_EVERY_STEP | step_parameters()[plain]
+    if plain == "run outlet":
+        given = given | WITH_A_RUN
+    assert names_in(ENGLISH["step"][key]) <= given
+
+
+@pytest.mark.parametrize("key", sorted(KEYS))
+def test_findings_name_only_what_they_are_given(key: str) -> None:
+    """Guards that a finding's sentence has only the parameters its table names."""
+    assert names_in(ENGLISH["finding"][key]) <= {"part", *KEYS[key]}
+
+
+@pytest.mark.parametrize("subject", ["why", "caution", "hazard", "settle", "kind", "pocket"])
+def test_plain_sentences_have_no_names(subject: str) -> None:
+    """Guards that sentences which are said without parameters need none."""
+    assert {k: s for k, s in ENGLISH[subject].items() if names_in(s)} == {}
+
+
+def test_whatever_is_not_proven_has_a_remedy() -> None:
+    """Guards that "not proven" always says what would settle it."""
+    proven = {"nothing there", "room in the air", "does not freeze", "slush is harmless"}
+    proven |= {"rating holds"}
+    assert sorted((REASONS | UNKNOWN) - proven - set(ENGLISH["settle"])) == []
+
+
+def test_nothing_is_called_safe() -> None:
+    """Guards that no sentence says "safe"; only the phase that makes things safe is called so."""
+    said = [
+        (s, k) for s, some in ENGLISH.items() for k, t in some.items() if re.search(r"\bsafe", t)
+    ]
+    assert said == [("phase", "make safe")]
+
+
+def test_sentences_are_whole() -> None:
+    """Guards that what is read as a sentence begins large and ends in a stop."""
+    wrong = [
+        (subject, key)
+        for subject in (
+            "step",
+            "why",
+            "caution",
+            "hazard",
+            "reason",
+            "settle",
+            "evidence",
+            "finding",
+        )
+        for key, text in ENGLISH[subject].items()
+        if not re.search(r"[.?!]$|\{handles\}$", text) or not re.match(r"[A-Z{]", text)
+    ]
+    assert wrong == []
