@@ -20,7 +20,7 @@ from wintertight.wording.plans import (
 )
 from wintertight.wording.proofs import claim_name, reason
 from wintertight.wording.spoken import about, begun, some_of
-from wintertight.wording.steps import caution, step_text
+from wintertight.wording.steps import caution, how_to_open, step_text
 
 WIDTH = 92
 NAME_WIDTH = 36
@@ -83,6 +83,9 @@ def _phase(plan: Plan, phase: str, language: str, system: System) -> Iterator[st
     for step in steps:
         if step.run is not None:
             yield _run_row(plan, step, language, system)
+            how = how_to_open(step.step, language)
+            if how:
+                yield _wrapped(f"({how})", "     ")
         else:
             yield _wrapped(step_text(step, plan.card, language, system), f"{step.n:3d}  ")
         for key in cautions[step.n]:

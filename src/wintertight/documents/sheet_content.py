@@ -18,7 +18,7 @@ from wintertight.wording.plans import (
     verdict_of_plan,
 )
 from wintertight.wording.spoken import about, begun, some_of
-from wintertight.wording.steps import caution, step_text
+from wintertight.wording.steps import caution, how_to_open, step_text
 
 Plain = dict[str, Any]
 
@@ -120,11 +120,10 @@ def _outlet(  # noqa: PLR0913, PLR0917 - a row and how to say it
     language: str,
     system: System,
 ) -> Plain:
-    kind = str(planned.step.params.get("kind", ""))
     return {
         "n": planned.n,
         "name": begun(part_name(plan.card, planned.step.part, language)),
-        "how": catalogue(language)["how to open"].get(kind, ""),
+        "how": how_to_open(planned.step, language),
         "colour": about(planned.run.first_colour_s if planned.run else None, language),
         "run_on": in_words(planned.run_on_s or 0.0, "time", system),
         "telling": planned.telling,

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from wintertight.coach.card import Card
 from wintertight.procedure.steps import Missed, PlannedStep, Step
 from wintertight.units import System, in_words
-from wintertight.wording.catalogue import say, say_best
+from wintertight.wording.catalogue import catalogue, say, say_best
 from wintertight.wording.names import part_name
 from wintertight.wording.spoken import about, begun, listed, spoken
 
@@ -41,6 +41,11 @@ def step_text(planned: PlannedStep, card: Card, language: str = "en", system: Sy
 def step_why(step: Step, language: str = "en") -> str:
     """Give why a step is done, as one short sentence."""
     return say("why", step.key, language)
+
+
+def how_to_open(step: Step, language: str = "en") -> str:
+    """Give how an outlet without a handle is opened; "" for one that has a handle."""
+    return catalogue(language)["how to open"].get(str(step.params.get("kind", "")), "")
 
 
 def caution(key: str, language: str = "en") -> str:

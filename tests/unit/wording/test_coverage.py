@@ -129,6 +129,11 @@ def test_findings_name_only_what_they_are_given(key: str) -> None:
     assert names_in(ENGLISH["finding"][key]) <= {"part", *KEYS[key]}
 
 
+def test_ways_to_open_belong_to_outlets() -> None:
+    """Guards that a note on how to open stands with a kind that has an outlet."""
+    assert all(KINDS[kind].outlets for kind in ENGLISH["how to open"])
+
+
 @pytest.mark.parametrize("subject", ["why", "caution", "hazard", "settle", "kind", "pocket"])
 def test_plain_sentences_have_no_names(subject: str) -> None:
     """Guards that sentences which are said without parameters need none."""
