@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from wintertight.coach.card import Card
 from wintertight.flow.actions import Action
-from wintertight.flow.coach_network import CoachNetwork
+from wintertight.flow.coach_network import CoachNetwork, Gate, Link
 from wintertight.flow.state import State
 from wintertight.flow.stream import AIR
 
@@ -51,16 +51,37 @@ class Situation:
             if c.part == heater and c.thing in {"burner", "element", "coolant"}
         )
 
-    def under_pressure(self) -> bool:
-        """Tell whether the lines may stand under pressure."""
+    def under_pressure(self, part: str) -> bool:
+        """Tell whether a fitting may stand under pressure: pushed, or cut off from what is open."""
         pushed = any(
-            (c.thing == "switch" and self.stands(c.id) == "on")
-            or (c.id.endswith("/hose") and self.stands(c.id) == "on")
+            c.thing in {"switch", "hose"} and self.stands(c.id) == "on"
             for c in self.network.controls.values()
         )
-        relieved = any(self.stands(outlet) in link.gate.passes for outlet, link in
-                       self.network.outlets.items() if link.gate)
-        return pushed or not relieved
+        return pushed or not self._vented(part)
+
+    def _vented(self, part: str) -> bool:
+        """Tell whether water under pressure in a fitting finds a way out, as everything stands."""
+        reached = {n for k in self.network.links_of.get(part, ()) for n in (k.start, k.end)}
+        reached |= set(self.network.heater_ports.get(part, ()))
+        ways = [
+            way
+            for k in self.network.links.values()
+            if self._lets_by(k)
+            for way in ((k.start, k.end), (k.end, k.start))[: 1 if k.one_way else 2]
+        ]
+        grew = True
+        while grew:
+            fresh = {there for here, there in ways if here in reached} - reached
+            reached |= fresh
+            grew = bool(fresh)
+        return any(o.node in reached and self._passes(o.gate) for o in self.network.openings)
+
+    def _lets_by(self, link: Link) -> bool:
+        # A pump's own check lets water through forwards even while it stands.
+        return link.gate is None or link.way == "pump" or self._passes(link.gate)
+
+    def _passes(self, gate: Gate) -> bool:
+        return self.state.settings[gate.control] in gate.passes
 
 
 Rule = Callable[[Situation], bool]
@@ -80,7 +101,8 @@ class Hazard:
 
 
 def _plug_under_pressure(s: Situation) -> bool:
-    return s.sets("plug", "out") is not None and s.under_pressure()
+    heater = s.sets("plug", "out")
+    return heater is not None and s.under_pressure(heater)
 
 
 def _plug_while_hot(s: Situation) -> bool:
@@ -112,14 +134,15 @@ def _spirit_by_a_flame(s: Situation) -> bool:
     contents = s.action.contents
     if contents is None or contents.ethanol < BURNS_AT:
         return False
-    return any(
-        c.thing == "burner" and s.stands(c.id) == "on" for c in s.network.controls.values()
-    )
+    return any(c.thing == "burner" and s.stands(c.id) == "on" for c in s.network.controls.values())
 
 
 def _bowl_under_pressure(s: Situation) -> bool:
-    off = s.sets("bowl", "off") or s.sets("bowl", "loose")
-    return off is not None and s.under_pressure()
+    bowl = s.sets("bowl", "off") or s.sets("bowl", "loose")
+    # A strainer sits before the pump, whose check keeps the pressure away from it.
+    if bowl is None or s.card.fitting[bowl].kind == "strainer":
+        return False
+    return s.under_pressure(bowl)
 
 
 HAZARDS: tuple[Hazard, ...] = (
@@ -156,4 +179,3 @@ def product_refused(name: str) -> bool:
     """Tell whether a product must never be used, by its name."""
     plain = " ".join(name.lower().replace("-", " ").split())
     return any(word in plain for word in NEVER_IN_A_POTABLE_LINE) and "propylene" not in plain
-

@@ -12,11 +12,11 @@ from dataclasses import replace
 
 from wintertight.coach.card import Card
 from wintertight.cold.burst import VERDICT_MARGIN_K
-from wintertight.fluids.product import Product
 from wintertight.flow.actions import Action
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.replay import Trace, replay
 from wintertight.flow.state import State, arriving_state
+from wintertight.fluids.product import Product
 from wintertight.procedure.hazards import hazard_of
 from wintertight.procedure.steps import Missed, Step
 from wintertight.proof.claims import PartProof
@@ -81,8 +81,8 @@ def _without(
         return Missed("hazard", names, water, min(hazards))
     if not worse:
         return Missed("same")
-    outcome = "gap" if any(p.safe is False for p in worse) else "unproven"
-    return Missed(outcome, names, water)  # type: ignore[arg-type] - one of the literals
+    gap = any(p.safe is False for p in worse)
+    return Missed("gap" if gap else "unproven", names, water)
 
 
 def _hazards(card: Card, network: CoachNetwork, state: State, trace: Trace) -> frozenset[str]:

@@ -20,7 +20,7 @@ from wintertight.procedure.bands import Band, draw, fill_draws, handling_draws
 from wintertight.procedure.handling import HANDLING_S
 from wintertight.procedure.hazards import hazard_of, product_refused
 from wintertight.procedure.missed import missed_steps
-from wintertight.procedure.pump_method import PumpMethod
+from wintertight.procedure.pump_method import CUP_M3, PumpMethod
 from wintertight.procedure.roles import Roles
 from wintertight.procedure.run_on import OutletPlan, plan_run_ons, share_needed
 from wintertight.procedure.steps import PlannedStep, Step
@@ -28,6 +28,9 @@ from wintertight.procedure.telling import telling_outlets
 from wintertight.procedure.walking import walking_order
 from wintertight.proof.claims import PartProof, Verdict, verdict_of
 from wintertight.proof.judge import Bench, prove_parts
+
+MOST_CUPS = 4
+"""Most cups that are poured into one trap [1]; more is a sign that the product is too weak."""
 
 METHODS = ("pump", "hand-pump", "air", "air-then-pump", "drain", "hold")
 """Every method that has a name here; only the first has a planner so far."""
@@ -131,11 +134,11 @@ def plan_coach(
     arrived = arriving_state(careful)
     set_up = replay(careful, arrived, _actions(early))
     order = walking_order(careful, set_up.end, careful.sources[planner.hose].node)
-    outlets = plan_run_ons(card, careful, set_up.end, order, low_degC, product)
+    outlets = plan_run_ons(Bench(card, careful, set_up.end, low_degC, product), product, order)
     fills = tuple(planner.fill_step(o.outlet, Until(run_on_s=o.run_on_s)) for o in outlets)
     filled = outlets[-1].moment.state if outlets else set_up.end
     late = planner.steps_after_filling(
-        cups=_cups(Bench(card, careful, filled, low_degC, product))
+        cups=_cups(Bench(card, careful, filled, low_degC, product), product)
     )
     end = replay(careful, filled, _actions(late))
     moments = (*set_up.moments, *(o.moment for o in outlets), *end.moments)
@@ -167,9 +170,7 @@ def plan_coach(
         buy=_purchase(product, antifreeze),
         refused=refused_orders(card, careful, arrived, steps),
         findings=findings(card),
-        too_weak=tuple(
-            p for p in ("open", "sealed") if share_needed(low_degC, p, product) is None
-        ),
+        too_weak=tuple(p for p in ("open", "sealed") if share_needed(low_degC, p, product) is None),
         never_clear=tuple(o.outlet for o in outlets if not o.clears),
         balance=trace.balance,
         careful=trace,
@@ -195,8 +196,11 @@ def _check_choice(method: str, product: Product) -> None:
 def _pump_method(card: Card, network: CoachNetwork, product: Product) -> PumpMethod:
     """Find the pump, and what the antifreeze is drawn through."""
     pumps = Roles(card, network).of_kind("demand pump")
-    hoses = [c.id for c in network.controls.values() if c.thing == "hose" and c.id in
-             network.sources and "in the jug" in c.settings]
+    hoses = [
+        c.id
+        for c in network.controls.values()
+        if c.thing == "hose" and c.id in network.sources and "in the jug" in c.settings
+    ]
     if not pumps or not hoses:
         message = "this coach has no pump that could draw antifreeze; expected a demand pump"
         raise ChoiceError(message)
@@ -207,10 +211,25 @@ def _actions(steps: Iterable[Step]) -> list[Action]:
     return [action for step in steps for action in step.actions]
 
 
-def _cups(bench: Bench) -> tuple[str, ...]:
-    """Give the traps that what ran through them has not made strong enough."""
+def _cups(bench: Bench, product: Product) -> dict[str, int]:
+    """Give how many cups each trap needs that what ran through it has not made strong enough."""
     weak = {part.id for part in prove_parts(bench) if part.safe is not True}
-    return tuple(p for p, pool in bench.network.pools.items() if pool.stirred and p in weak)
+    return {
+        trap: _cups_of(bench, product, trap)
+        for trap, pool in bench.network.pools.items()
+        if pool.stirred and trap in weak
+    }
+
+
+def _cups_of(bench: Bench, product: Product, trap: str) -> int:
+    """Give the fewest cups after which a trap is safe; one where no number of them helps."""
+    for cups in range(1, MOST_CUPS + 1):
+        poured = Action("pour", trap, contents=product.contents(), volume_m3=cups * CUP_M3)
+        state = replay(bench.network, bench.state, [poured]).end
+        proofs = prove_parts(replace(bench, state=state))
+        if all(proof.safe is True for proof in proofs if proof.id == trap):
+            return cups
+    return 1
 
 
 def _with_numbers(
@@ -238,9 +257,7 @@ def _with_numbers(
 def _purchase(product: Product, antifreeze: Band) -> Purchase:
     size = product.container_m3
     count = int(np.ceil(antifreeze.p50 / size))
-    return Purchase(
-        product.name, size, count, max(0, int(np.ceil(antifreeze.p95 / size)) - count)
-    )
+    return Purchase(product.name, size, count, max(0, int(np.ceil(antifreeze.p95 / size)) - count))
 
 
 def refused_orders(
@@ -266,5 +283,3 @@ def refused_orders(
             if action.verb == "set":
                 state = state.with_setting(action.part, action.setting)
     return tuple(found)
-
-

@@ -4,15 +4,14 @@ Drawn in through the antifreeze inlet, or through the hose put on the pump's suc
 drained and bypassed. What the coach does not have makes no step.
 """
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
 
 from wintertight.coach.card import Card, Fitting
-from wintertight.fluids.contents import Contents
-from wintertight.fluids.product import Product
 from wintertight.flow.actions import Action
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.running import Until
+from wintertight.fluids.product import Product
 from wintertight.procedure.roles import Roles
 from wintertight.procedure.steps import Phase, Step
 
@@ -63,8 +62,8 @@ class PumpMethod:
             kind=kind,
         )
 
-    def steps_after_filling(self, *, cups: tuple[str, ...]) -> tuple[Step, ...]:
-        """Give the steps after the last outlet; ``cups`` names the pools that need a cup."""
+    def steps_after_filling(self, *, cups: Mapping[str, int]) -> tuple[Step, ...]:
+        """Give the steps after the last outlet; ``cups`` says how many each trap needs."""
         return tuple(self._finish(cups))
 
     # -- make safe ---------------------------------------------------------------------------
@@ -128,8 +127,9 @@ class PumpMethod:
                 part=bowl.id,
                 setting="cartridge out, bowl emptied and back on",
             )
-        if self.roles.of_kind("fresh tank"):
-            yield self._run_dry()
+        outlet = next(iter((*self.roles.low_points, *self.network.outlets)), None)
+        if outlet and self.roles.of_kind("fresh tank"):
+            yield self._run_dry(outlet)
         wastes = self.roles.of_kind("gray tank", "black tank")
         if wastes:
             gates = [f"{tank.id}/gate" for tank in wastes]
@@ -163,10 +163,8 @@ class PumpMethod:
             anode="yes" if anode else "no",
         )
 
-    def _run_dry(self) -> Step:
+    def _run_dry(self, outlet: str) -> Step:
         """Clear the line from the fresh tank: the pump draws air through it."""
-        low = self.roles.low_points
-        outlet = low[0] if low else self.roles.taps[0]
         return _step(
             "run pump dry",
             "drain",
@@ -222,9 +220,12 @@ class PumpMethod:
 
     # -- finish ------------------------------------------------------------------------------
 
-    def _finish(self, cups: tuple[str, ...]) -> Iterator[Step]:
+    def _finish(self, cups: Mapping[str, int]) -> Iterator[Step]:
         yield _step(
-            "pump off", "finish", Action("set", f"{self.pump}/switch", "off"), part=self.pump,
+            "pump off",
+            "finish",
+            Action("set", f"{self.pump}/switch", "off"),
+            part=self.pump,
             setting="off",
         )
         yield _step(
@@ -235,7 +236,10 @@ class PumpMethod:
         )
         for toilet in self.roles.of_kind("gravity toilet"):
             yield _step(
-                "work pedal", "finish", Action("relieve", toilet.id), part=toilet.id,
+                "work pedal",
+                "finish",
+                Action("relieve", toilet.id),
+                part=toilet.id,
                 setting="worked once",
             )
         for bowl in self.roles.of_kind("filter housing", "strainer"):
@@ -246,9 +250,9 @@ class PumpMethod:
                 part=bowl.id,
                 setting="a quarter turn loose",
             )
-        contents: Contents = self.product.contents()
-        for pool in cups:
-            yield _step(
+        contents = self.product.contents()
+        for pool, count in cups.items():
+            cup = _step(
                 "pour a cup",
                 "finish",
                 Action("pour", pool, contents=contents, volume_m3=CUP_M3),
@@ -256,6 +260,8 @@ class PumpMethod:
                 setting="one cup",
                 cautions=("waste antifreeze",),
             )
+            yield cup
+            yield from (replace(cup, id=f"{cup.id}-{n}") for n in range(2, count + 1))
         yield _step(
             "take reading",
             "finish",
@@ -265,7 +271,7 @@ class PumpMethod:
         yield _step("hang tag", "finish", setting="tag at the main tap")
 
 
-def _step(  # noqa: PLR0913 - one line a step
+def _step(
     key: str,
     phase: Phase,
     *actions: Action,

@@ -1,10 +1,10 @@
 """In which order a technician goes round the outlets.
 
 Nearest to the pump first, along the pipes (common practice): what is nearest clears first and
-carries the front for the next. The cold and hot side of one fixture are done while one stands there:
-a fixture takes its place by the nearer of its sides. Stubs that only need their own few spoonfuls
-changed (low points, the city inlet) come last, when all that feeds them is strong: run first, they
-would spill what the taps need.
+carries the front for the next. The cold and hot side of one fixture are done while one stands
+there: a fixture takes its place by the nearer of its sides. Stubs that only need their own few
+spoonfuls changed (low points, the city inlet) come last, when all that feeds them is strong: run
+first, they would spill what the taps need.
 """
 
 import heapq

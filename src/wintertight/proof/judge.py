@@ -1,21 +1,24 @@
 """Part by part: what is left in it, and does it survive the design low?"""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 import numpy as np
+import numpy.typing as npt
 
 from wintertight.coach.card import Card, Fitting
-from wintertight.coach.kinds import ASKED_FOR, KINDS, Pocket
+from wintertight.coach.kinds import ASKED_FOR, KINDS, ROLES, Pocket
 from wintertight.cold.burst import Survival, survives
-from wintertight.fluids.contents import Contents
-from wintertight.fluids.product import Product
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.state import State
 from wintertight.flow.stream import AIR, contents_of
+from wintertight.fluids.contents import Contents
+from wintertight.fluids.product import Product
 from wintertight.proof.claims import Claim, Evidence, PartProof
 from wintertight.proof.relief import is_relieved
+
+Array = npt.NDArray[np.float64]
 
 MOSTLY = 0.5
 """Share of air from which a section counts as swept or drained rather than filled [1]."""
@@ -84,9 +87,7 @@ def _prove(  # noqa: PLR0913 - a part in all its parts
     """Prove one part from what its links hold."""
     volume = sum(k.volume_m3 for k in links)
     held = [bench.state.held[k.id] for k in links]
-    mean = contents_of(
-        np.sum([h.mean() * h.volume_m3 for h in held], axis=0) / max(volume, 1e-12)
-    )
+    mean = contents_of(np.sum([h.mean() * h.volume_m3 for h in held], axis=0) / max(volume, 1e-12))
     treated = [bench.state.treated[k.id] for k in links]
     judged = [
         (section, bench.survival(section, pocket, relieved=relieved), how)
@@ -96,6 +97,10 @@ def _prove(  # noqa: PLR0913 - a part in all its parts
     worst, survival, how = min(judged, key=_badness)
     # Water that may or may not have run out is no known gap: it is unproven.
     perhaps = how == "drain uncertain" and survival.safe is False
+    # No step sets a valve whose purpose nobody has entered: how it stands is anyone's guess.
+    guessed = _has_no_purpose(bench.card.fitting.get(part)) and survival.safe is True
+    if perhaps or guessed:
+        survival = replace(survival, safe=None)
     return PartProof(
         id=part,
         kind=kind,
@@ -107,15 +112,25 @@ def _prove(  # noqa: PLR0913 - a part in all its parts
         pocket=pocket,
         relieved=relieved,
         claim=_claim(survival, worst, how),
-        safe=None if perhaps else survival.safe,
-        reason="may not have drained" if perhaps else survival.reason_key,
+        safe=survival.safe,
+        reason=_reason(survival, perhaps=perhaps, guessed=guessed),
         params=dict(survival.params),
         evidence=tuple(_evidence(bench, part, how)),
-        look_at=survival.safe is not True and how in {"as found", "drain uncertain"},
+        look_at=guessed or (survival.safe is not True and how in {"as found", "drain uncertain"}),
     )
 
 
-def _sections(sections: np.ndarray[tuple[int, int], np.dtype[np.float64]], how: str) -> list[Contents]:
+def _has_no_purpose(fitting: Fitting | None) -> bool:
+    return fitting is not None and fitting.kind in ROLES and fitting.role is None
+
+
+def _reason(survival: Survival, *, perhaps: bool, guessed: bool) -> str:
+    if perhaps:
+        return "may not have drained"
+    return "not looked at" if guessed else survival.reason_key
+
+
+def _sections(sections: Array, how: str) -> list[Contents]:
     """Give the contents to be judged.
 
     Where fluid has flowed, a little air travels as bubbles and nobody knows where: it earns no
