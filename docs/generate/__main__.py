@@ -1,17 +1,27 @@
 """Write generated pages: ``python -m docs.generate [PAGE ...]``; without a name, all of them."""
 
+import json
 import sys
 from collections.abc import Callable
 from pathlib import Path
 
 from docs.generate.accuracy import accuracy_page
+from wintertight.coach.schema import card_schema
 
 DOCS = Path(__file__).resolve().parents[1]
 
+
+
+def card_schema_page() -> str:
+    """Give the JSON Schema of a card."""
+    return json.dumps(card_schema(), indent=2, ensure_ascii=False) + "\n"
+
+
 PAGES: dict[str, Callable[[], str]] = {
-    "accuracy": accuracy_page,
+    "accuracy.md": accuracy_page,
+    "card.schema.json": card_schema_page,
 }
-"""Each page by its name: a function that gives its text. It is written to docs/NAME.md."""
+"""Each file of docs/ that is generated, and the function that gives its text."""
 
 
 def main(names: list[str]) -> int:
@@ -21,8 +31,8 @@ def main(names: list[str]) -> int:
         sys.stderr.write(f"no page is called {', '.join(unknown)}; there are {', '.join(PAGES)}\n")
         return 2
     for name in names or PAGES:
-        (DOCS / f"{name}.md").write_text(PAGES[name](), encoding="utf-8")
-        sys.stdout.write(f"docs/{name}.md\n")
+        (DOCS / name).write_text(PAGES[name](), encoding="utf-8")
+        sys.stdout.write(f"docs/{name}\n")
     return 0
 
 

@@ -46,6 +46,7 @@ from wintertight.coach.tubing import bore as bore_of
 SCHEMA = "wintertight/card/1"
 
 Seen = Literal["present", "absent", "not looked at"]
+PositionUse = Literal["normal", "antifreeze", "heater bypass", "city water", "tank fill", "flush"]
 Access = Literal["in view", "behind a panel", "sealed"]
 HeaterTank = Literal["steel with anode", "aluminum", "stainless steel"]
 HeatSource = Literal["burner", "element", "coolant"]
@@ -188,6 +189,7 @@ class NamedPosition(Part):
 
     name: Text = Field(description="what is written at the handle")
     joins: tuple[tuple[str, str], ...] = Field(description="pairs of ports that are joined")
+    use: PositionUse | None = Field(default=None, description="what this position is for")
 
 
 class Fitting(Part):

@@ -11,7 +11,7 @@ Pockets (what a hollow does when slush grows in it):
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import MappingProxyType
 from typing import Literal
 
@@ -59,13 +59,39 @@ _TAP = Kind(
     outlets=("hot", "cold"),
 )
 
+
+def _one_outlet(litres: float, relief: str) -> Kind:
+    """Give a fixture with one line and one outlet."""
+    return Kind(
+        hollow_m3=litres * LITRE,
+        mixing="displaced",
+        pocket="relieved",
+        relief=relief,
+        outlets=("",),
+    )
+
+
+def _dead_end(litres: float) -> Kind:
+    """Give the end of a line that goes nowhere, and can be opened."""
+    return Kind(hollow_m3=litres * LITRE, mixing="displaced", outlets=("",), modelled=False)
+
+
+def _removed(litres: float) -> Kind:
+    """Give what is taken out for the winter, with a hose in its place."""
+    return Kind(ports=("in", "out"), hollow_m3=litres * LITRE, mixing="displaced", modelled=False)
+
+
+def _unbuilt(kind: Kind) -> Kind:
+    return replace(kind, modelled=False)
+
+
 KINDS: Mapping[str, Kind] = MappingProxyType(
     {
         # joints
         "tee": Kind(),
         "manifold": Kind(modelled=False),
-        "capped tee": Kind(modelled=False),
-        "prepared stub": Kind(modelled=False),
+        "capped tee": _dead_end(0.01),
+        "prepared stub": _dead_end(0.02),
         # supply
         "fresh tank": Kind(mixing="vessel", hollow_m3=150 * LITRE),
         "antifreeze hose": Kind(),
@@ -90,10 +116,13 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
             pocket="relieved",
             relief="loosen filter bowl",
         ),
-        "accumulator": Kind(modelled=False),
-        "softener": Kind(ports=("in", "out"), modelled=False),
-        "UV sleeve": Kind(ports=("in", "out"), modelled=False),
-        "membrane filter": Kind(ports=("in", "out"), modelled=False),
+        "accumulator": Kind(hollow_m3=0.7 * LITRE, mixing="stirred", modelled=False),
+        "softener": _removed(20.0),
+        "UV sleeve": _removed(0.8),
+        "membrane filter": Kind(hollow_m3=8.0 * LITRE, mixing="vessel", modelled=False),
+        "pressure regulator": Kind(hollow_m3=0.1 * LITRE, wetted=False, modelled=False),
+        "supply hose": Kind(hollow_m3=1.0 * LITRE, wetted=False, modelled=False),
+        "outside filter": Kind(hollow_m3=1.0 * LITRE, wetted=False, modelled=False),
         "city inlet": Kind(
             hollow_m3=0.02 * LITRE,
             mixing="displaced",
@@ -111,9 +140,24 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
         "check valve": Kind(
             ports=("in", "out"), hollow_m3=0.005 * LITRE, mixing="displaced", pocket="sealed"
         ),
-        "three-way valve": Kind(ports=("common", "left", "right"), modelled=False),
-        "service panel": Kind(ports=("tank", "city", "pump", "system"), modelled=False),
-        "tempering valve": Kind(ports=("hot", "cold", "mixed"), modelled=False),
+        "three-way valve": Kind(
+            ports=("common", "left", "right"),
+            hollow_m3=0.005 * LITRE,
+            mixing="displaced",
+            modelled=False,
+        ),
+        "service panel": Kind(
+            ports=("tank", "inlet", "pump", "system"),
+            hollow_m3=0.01 * LITRE,
+            mixing="displaced",
+            modelled=False,
+        ),
+        "tempering valve": Kind(
+            ports=("hot", "cold", "mixed"),
+            hollow_m3=0.03 * LITRE,
+            mixing="displaced",
+            modelled=False,
+        ),
         "low point": Kind(
             hollow_m3=0.005 * LITRE,
             mixing="displaced",
@@ -123,41 +167,43 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
         "tank heater": Kind(
             ports=("cold", "hot"), hollow_m3=22.7 * LITRE, mixing="vessel", pocket="sealed"
         ),
-        "on-demand heater": Kind(ports=("cold", "hot"), modelled=False),
-        "hydronic coil": Kind(ports=("cold", "hot"), modelled=False),
+        "on-demand heater": Kind(
+            ports=("cold", "hot"), hollow_m3=1.2 * LITRE, mixing="displaced", modelled=False
+        ),
+        "hydronic coil": Kind(
+            ports=("cold", "hot"), hollow_m3=0.6 * LITRE, mixing="displaced", modelled=False
+        ),
         # fixtures
         "kitchen tap": _TAP,
         "lavatory tap": _TAP,
         "shower": _TAP,
         "tub": _TAP,
         "outside shower": _TAP,
-        "outside kitchen": Kind(ports=("hot", "cold"), modelled=False),
-        "spray port": Kind(modelled=False),
-        "whirlpool": Kind(ports=("hot", "cold"), modelled=False),
+        "outside kitchen": _unbuilt(_TAP),
+        "spray port": _unbuilt(_one_outlet(0.03, "leave spray open")),
+        "whirlpool": _unbuilt(_TAP),
         "recirculating diverter": Kind(ports=("hot", "cold"), modelled=False),
-        "bidet sprayer": Kind(modelled=False),
-        "gravity toilet": Kind(
-            hollow_m3=0.04 * LITRE,
-            mixing="displaced",
-            pocket="relieved",
-            relief="hold toilet pedal",
-            outlets=("",),
-        ),
-        "vacuum toilet": Kind(modelled=False),
-        "macerating toilet": Kind(modelled=False),
-        "cassette toilet": Kind(modelled=False),
+        "bidet sprayer": _unbuilt(_one_outlet(0.15, "leave spray open")),
+        "gravity toilet": _one_outlet(0.04, "hold toilet pedal"),
+        "vacuum toilet": _unbuilt(_one_outlet(0.06, "hold toilet pedal")),
+        "macerating toilet": _unbuilt(_one_outlet(0.06, "hold toilet pedal")),
+        "cassette toilet": _unbuilt(_one_outlet(0.06, "hold toilet pedal")),
         # appliances
-        "ice maker": Kind(modelled=False),
-        "door dispenser": Kind(modelled=False),
-        "fridge filter": Kind(ports=("in", "out"), modelled=False),
-        "washer": Kind(ports=("hot", "cold"), modelled=False),
-        "dishwasher": Kind(modelled=False),
+        "ice maker": Kind(hollow_m3=0.05 * LITRE, mixing="displaced", modelled=False),
+        "door dispenser": Kind(hollow_m3=1.0 * LITRE, mixing="displaced", modelled=False),
+        "fridge filter": Kind(
+            ports=("in", "out"), hollow_m3=0.4 * LITRE, mixing="stirred", modelled=False
+        ),
+        "washer": Kind(
+            ports=("hot", "cold"), hollow_m3=0.03 * LITRE, mixing="displaced", modelled=False
+        ),
+        "dishwasher": Kind(hollow_m3=0.03 * LITRE, mixing="displaced", modelled=False),
         # waste side
         "trap": Kind(hollow_m3=0.25 * LITRE, mixing="stirred", wetted=False),
         "gray tank": Kind(mixing="vessel", hollow_m3=120 * LITRE, wetted=False),
         "black tank": Kind(mixing="vessel", hollow_m3=120 * LITRE, wetted=False),
-        "tank rinse": Kind(modelled=False),
-        "macerator": Kind(modelled=False, wetted=False),
+        "tank rinse": Kind(hollow_m3=0.2 * LITRE, modelled=False, wetted=False),
+        "macerator": Kind(hollow_m3=0.5 * LITRE, modelled=False, wetted=False),
     }
 )
 
@@ -202,6 +248,8 @@ ROLES: Mapping[str, tuple[str, ...]] = MappingProxyType(
             "heater bypass",
             "branch shut-off",
         ),
+        "three-way valve": ("pump suction", "heater cold", "heater hot"),
+        "service panel": ("pump suction",),
     }
 )
 """What a valve is for, where the planner must know."""
