@@ -52,6 +52,7 @@ def route(network: CoachNetwork, flows_m3_s: Array) -> tuple[Leg, ...]:
         for link, q in zip(network.links.values(), flows_m3_s, strict=True)
         if abs(q) > STILL_M3_S
     ]
+    legs = _leading_on(legs)
     waiting: dict[str, int] = {}
     for leg in legs:
         waiting[leg.downstream] = waiting.get(leg.downstream, 0) + 1
@@ -70,6 +71,16 @@ def route(network: CoachNetwork, flows_m3_s: Array) -> tuple[Leg, ...]:
         message = "the flow runs in a circle"
         raise BooksDoNotClose(message, relative_error=1.0)
     return tuple(order)
+
+
+def _leading_on(legs: list[Leg]) -> list[Leg]:
+    """Leave out what ends where all that flows on is too little to count: it would be lost."""
+    while True:
+        on = {leg.upstream for leg in legs}
+        kept = [leg for leg in legs if leg.link.is_outlet or leg.downstream in on]
+        if len(kept) == len(legs):
+            return legs
+        legs = kept
 
 
 @dataclass(frozen=True, slots=True)
