@@ -167,3 +167,11 @@ def test_a_file_name_that_is_no_text_is_one_line(tmp_path: Path) -> None:
     """Guards that bytes which are no letters can be complained about."""
     name = os.fsdecode(os.fsencode(tmp_path) + b"/\xff.toml")
     as_program("plan", name).refused("WT-101", "no such file")
+
+
+def test_numbers_are_worked_out_on_one_thread(door: Door, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Guards the time of a plan on a busy machine, and leaves a wish of the user alone."""
+    monkeypatch.delenv("OPENBLAS_NUM_THREADS", raising=False)
+    monkeypatch.setenv("OMP_NUM_THREADS", "3")
+    assert door("--version").status == 0
+    assert (os.environ["OPENBLAS_NUM_THREADS"], os.environ["OMP_NUM_THREADS"]) == ("1", "3")

@@ -24,6 +24,10 @@ LONGEST_MESSAGE, LONGEST_PLACE = 400, 200
 """The halves of an error line are cut here, whatever was given: a message at its end, a place in
 front, so that the name of the file stays."""
 
+ONE_THREAD = ("OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS", "OMP_NUM_THREADS")
+"""Of the library below numpy, which reads them when it loads. A coach's matrices are small: threads
+bring nothing, and on a busy machine they wait for each other, for up to five times as long."""
+
 _ON_WINDOWS_A_CLOSED_PIPE = 22
 _BLANKS = MappingProxyType(dict.fromkeys([*range(32), *range(127, 160), 0x2028, 0x2029], " "))
 _BUT_LINES = MappingProxyType({sign: " " for sign in _BLANKS if chr(sign) not in "\t\n"})
@@ -61,6 +65,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
 
 def _carried_out(arguments: list[str]) -> int:
+    for library in ONE_THREAD:
+        os.environ.setdefault(library, "1")
     # Only here, so that Ctrl-C is quiet and a broken installation is one line from the start.
     from wintertight.cli.commands import carry_out  # noqa: PLC0415
 

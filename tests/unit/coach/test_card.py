@@ -27,7 +27,7 @@ def test_the_first_card_reads_as_written() -> None:
     assert line.length.value == pytest.approx(1.5 * 0.3048)
     assert (line.bends, line.size, line.material) == (2, "1/2", "PEX")
     assert CARD.site is not None
-    assert CARD.site.design_low_degC == pytest.approx((-15 - 32) / 1.8)
+    assert CARD.site.design_low_degC == pytest.approx((-10 - 32) / 1.8)
 
 
 def test_bores_come_from_the_tube_or_from_the_card() -> None:
