@@ -17,6 +17,12 @@ from wintertight.cli.main import main
 CARD = PACKAGE / "demo" / "cards" / "middle-travel-trailer.toml"
 SHOP = PACKAGE / "demo" / "shop.toml"
 PROGRAM = Path(sys.executable).with_name("wintertight")
+PLAN_KEYS = {
+    "schema", "engine", "card_hash", "coach", "method", "design_low_degC", "verdict",
+    "antifreeze_m3", "antifreeze_buy", "duration_s", "steps", "parts", "gaps", "look_at",
+    "refused", "balance", "sources",
+}  # fmt: skip
+"""What the object of a plan, and of a proof, has at its top."""
 _LINE = re.compile(r"WT-\d{3} [^\n]+\n")
 
 
