@@ -185,6 +185,29 @@ def opened_for_timing(
         en.closeH(project)
 
 
+@contextmanager
+def opened_for_fronts(  # noqa: PLR0913 - a run has these inputs
+    network: PipeNetwork,
+    open_links: Bools,
+    viscosity_m2_s: float,
+    folder: Path,
+    *,
+    supply: Mapping[str, float],
+    duration_s: float,
+) -> Iterator[Callable[[], None]]:
+    """Give a call that solves hydraulics and fronts anew, second by second, input file read."""
+    text = _describe(network, open_links, viscosity_m2_s, 1.0, math.ceil(duration_s))
+    for name, value in supply.items():
+        text.add("QUALITY", f"N{network.node_ids.index(name)}", float(value))
+    with _Opened(text, folder, 1e-6) as project:
+
+        def solve(project: Any) -> None:
+            en.solveH(project)
+            en.solveQ(project)
+
+        yield lambda: _quietly(solve, project)
+
+
 def crossing_time(times_s: Floats, values: Floats, level: float) -> float:
     """Give when a rising series first passes a level [s], between its points; nan if never."""
     above = np.flatnonzero(values >= level)
