@@ -12,7 +12,7 @@ from wintertight.cli import commands
 from wintertight.cli.answer import Answer
 from wintertight.cli.main import LONGEST_MESSAGE, main
 
-HEAVY = {"numpy", "pydantic", "pint", "rich", "scipy", "typst"}
+HEAVY = {"numpy", "pydantic", "pint", "scipy", "typst"}
 
 
 def test_the_program_tells_its_version() -> None:
