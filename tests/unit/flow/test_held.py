@@ -69,10 +69,8 @@ def test_three_volumes_leave_a_twentieth_in_a_stirred_vessel() -> None:
 
 @pytest.mark.parametrize("into", [0.3, 0.75, 1.4])
 def test_air_leaves_a_vessel_first(into: float) -> None:
-    """Guards a vessel three quarters full of air: liquid leaves only when the air has gone.
-
-    It holds 0.25 L of water. After 0.75 L of the feed it is full, at 0.75; then it is stirred.
-    """
+    """Guards a vessel three quarters full of air: liquid leaves only when the air has gone."""
+    # It holds 0.25 L of water. After 0.75 L of the feed it is full, at 0.75; then it is stirred.
     bowl = VesselHeld(LITRE, of(air=0.75))
     out = pushed(bowl, (into, 1.0))
     liquid = out.volume_m3 - out.component_volumes[AIR]
