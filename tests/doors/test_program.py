@@ -10,7 +10,8 @@ from tests.doors.door import CARD, PROGRAM, Door, as_program
 from wintertight import __version__
 from wintertight.cli import commands
 from wintertight.cli.answer import Answer
-from wintertight.cli.main import LONGEST_MESSAGE, main
+from wintertight.cli.main import main
+from wintertight.cli.outcome import LONGEST_MESSAGE
 
 HEAVY = {"numpy", "pydantic", "pint", "scipy", "typst"}
 

@@ -1,40 +1,12 @@
-"""The entry of the command line: exit statuses, and one line for whatever goes wrong.
+"""The entry of the command line; it loads nothing itself, so that Ctrl-C is quiet at once."""
 
-0     done
-1     a fault of the program
-2     unusable input
-3     the verdict is not "safe", and --strict was given
-130   stopped by Ctrl-C
-141   whoever read standard output has gone; both as a shell counts a signal
-"""
-
-import os
 import sys
-import traceback
-from collections.abc import Sequence
-from contextlib import suppress
-from io import TextIOWrapper
-from types import MappingProxyType
 
-from wintertight.errors import InputError, Place, ProgramFault, WintertightError
-
-FAULT, UNUSABLE, STOPPED, NOBODY_READS = 1, 2, 130, 141
-TRACEBACK = "WINTERTIGHT_TRACEBACK"
-LONGEST_MESSAGE, LONGEST_PLACE = 400, 200
-"""The halves of an error line are cut here, whatever was given: a message at its end, a place in
-front, so that the name of the file stays."""
-
-ONE_THREAD = ("OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS", "OMP_NUM_THREADS")
-"""Of the library below numpy, which reads them when it loads. A coach's matrices are small: threads
-bring nothing, and on a busy machine they wait for each other, for up to five times as long."""
-
-_ON_WINDOWS_A_CLOSED_PIPE = 22
-_BLANKS = MappingProxyType(dict.fromkeys([*range(32), *range(127, 160), 0x2028, 0x2029], " "))
-_BUT_LINES = MappingProxyType({sign: " " for sign in _BLANKS if chr(sign) not in "\t\n"})
-"""Control signs out of a card or a command line, which a terminal might obey."""
+STOPPED = 130
+"""Exit status after Ctrl-C, as a shell counts a signal."""
 
 
-def main(arguments: Sequence[str] | None = None) -> int:
+def main(arguments: list[str] | None = None) -> int:
     """Carry out one command.
 
     Args:
@@ -43,85 +15,12 @@ def main(arguments: Sequence[str] | None = None) -> int:
     Returns:
         The exit status. Whatever goes wrong has become one line on standard error.
     """
-    _speak_utf8()
     try:
-        return _carried_out(list(sys.argv[1:] if arguments is None else arguments))
+        from wintertight.cli.outcome import outcome  # noqa: PLC0415 - loading is stopped quietly
+
+        return outcome(sys.argv[1:] if arguments is None else arguments)
     except KeyboardInterrupt:
         return STOPPED
-    except BrokenPipeError:
-        _stop_writing()
-        return NOBODY_READS
-    except WintertightError as error:
-        return _complained(error)
-    except Exception as error:  # noqa: BLE001 - no traceback ever reaches a user
-        if os.environ.get(TRACEBACK) == "1":
-            traceback.print_exc()
-        what = _on_one_line(f"{type(error).__name__}: {error}".removesuffix(": "))
-        message = (
-            f"a fault of the program: {what[: LONGEST_MESSAGE // 2]}; please report it;"
-            f" run with {TRACEBACK}=1 for details"
-        )
-        return _complained(ProgramFault(message))
-
-
-def _carried_out(arguments: list[str]) -> int:
-    for library in ONE_THREAD:
-        os.environ.setdefault(library, "1")
-    # Only here, so that Ctrl-C is quiet and a broken installation is one line from the start.
-    from wintertight.cli.commands import carry_out  # noqa: PLC0415
-
-    answer = carry_out(arguments)
-    if answer.text and sys.stdout is not None:
-        text = answer.text.translate(_BUT_LINES)
-        _write(text if text.endswith("\n") else f"{text}\n")
-    return answer.status
-
-
-def _write(text: str) -> None:
-    try:
-        sys.stdout.write(text)
-        sys.stdout.flush()
-    except BrokenPipeError:
-        raise
-    except OSError as error:
-        _stop_writing()
-        if error.errno == _ON_WINDOWS_A_CLOSED_PIPE:
-            raise BrokenPipeError from error
-        message = f"cannot be written: {error.strerror or error}"
-        raise InputError(message, Place("standard output")) from error
-
-
-def _speak_utf8() -> None:
-    """Let both streams speak UTF-8 whatever the console is set to, and never fail on a letter."""
-    for stream in (sys.stdout, sys.stderr):
-        if isinstance(stream, TextIOWrapper):
-            stream.reconfigure(encoding="utf-8", errors="backslashreplace")
-
-
-def _stop_writing() -> None:
-    """Send what is still in the buffer nowhere, or Python complains about it at its end."""
-    with suppress(OSError, ValueError, AttributeError):
-        nowhere = os.open(os.devnull, os.O_WRONLY)
-        os.dup2(nowhere, sys.stdout.fileno())
-        os.close(nowhere)
-
-
-def _complained(error: WintertightError) -> int:
-    """Print the one line of an error; give its exit status."""
-    place, message = _on_one_line(str(error.place)), _on_one_line(error.message)
-    if len(place) > LONGEST_PLACE:
-        place = "..." + place[3 - LONGEST_PLACE :]
-    if len(message) > LONGEST_MESSAGE:
-        message = message[: LONGEST_MESSAGE - 3] + "..."
-    if sys.stderr is not None:
-        with suppress(OSError):
-            sys.stderr.write(f"{error.code} {place}{': ' if place else ''}{message}\n")
-            sys.stderr.flush()
-    return UNUSABLE if isinstance(error, InputError) else FAULT
-
-
-def _on_one_line(text: str) -> str:
-    return " ".join(text.translate(_BLANKS).split())
 
 
 if __name__ == "__main__":
