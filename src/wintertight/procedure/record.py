@@ -47,7 +47,7 @@ class Reading(Entry):
     kind: ReadingKind
     value: StrictBool | StrictFloat | None = None
     unit: str | None = None
-    sd: StrictFloat | None = Field(None, ge=0.0)
+    sd: StrictFloat | None = Field(default=None, ge=0.0)
 
 
 class Event(Entry):
@@ -65,8 +65,8 @@ class Event(Entry):
     at_s: Seconds = None
     first_colour_s: Seconds = None
     run_on_s: Seconds = None
-    volume_m3: StrictFloat | None = Field(None, ge=0.0, le=MOST_M3)
-    jugs_left: StrictFloat | None = Field(None, ge=0.0)
+    volume_m3: StrictFloat | None = Field(default=None, ge=0.0, le=MOST_M3)
+    jugs_left: StrictFloat | None = Field(default=None, ge=0.0)
     reading: Reading | None = None
 
     @model_validator(mode="before")
