@@ -34,10 +34,21 @@ def hill() -> CoachNetwork:
        |  --      V 0.2 -- W 0.9    V: max(0.6, 0.2) = 0.6, 0.4 above V: trapped
        A 0.1                    W: max(0.6, 0.9) = 0.9, its own height, but W-V falls to V
        |                        T: 1.5, its own height
-       L -0.2
+       L -0.2                   V-Y 0.4-Z 0.5 (not drawn): 0.6 at both, trapped
     """
     lines = [("T", "B"), ("B", "A"), ("A", "L"), ("H", "B"), ("H", "V"), ("W", "V")]
-    heights = {"T": 1.5, "B": 0.3, "A": 0.1, "L": -0.2, "H": 0.6, "V": 0.2, "W": 0.9}
+    lines += [("Y", "V"), ("Z", "Y")]
+    heights = {
+        "T": 1.5,
+        "B": 0.3,
+        "A": 0.1,
+        "L": -0.2,
+        "H": 0.6,
+        "V": 0.2,
+        "W": 0.9,
+        "Y": 0.4,
+        "Z": 0.5,
+    }
     return laid(
         [pipe(a + b, a, b) for a, b in lines],
         heights_m=heights,
@@ -54,6 +65,8 @@ def test_a_hill_by_hand() -> None:
         "HB": "uncertain",  # could leave at B, but H has no air of its own
         "HV": "trapped",  # V lies under its spill level of 0.6
         "WV": "trapped",
+        "YV": "trapped",
+        "ZY": "trapped",  # falls to Y, but from there its water would have to climb H
     }
     # With the far tap open too, W is aired; but W-V falls to V and stops there: H stays without.
     assert classes(hill(), "low point", "tap", "far tap")["HB"] == "uncertain"
