@@ -2,6 +2,7 @@
 
 from functools import cache
 from pathlib import Path
+from typing import Any
 
 import wintertight
 from wintertight.coach.card import Card
@@ -61,6 +62,12 @@ SMALL = absent(
 def card(text: str = TEXT) -> Card:
     """Read a card."""
     return read_card(text)
+
+
+def rebuilt(plain: Card, **changes: Any) -> Card:
+    """Give a card with some fields changed, and nothing remembered of what it was."""
+    fields = {name: getattr(plain, name) for name in Card.model_fields}
+    return Card.model_construct(**{**fields, **changes})
 
 
 @cache

@@ -4,7 +4,7 @@ import numpy as np
 import numpy.typing as npt
 import pytest
 
-from tests.unit.procedure.demo_coach import SMALL, card, planned
+from tests.unit.procedure.demo_coach import SMALL, card, planned, rebuilt
 from wintertight.coach.card import Card, Fitting, Line
 from wintertight.coach.kinds import KINDS
 from wintertight.coach.quantity import Quantity
@@ -44,7 +44,7 @@ def drawn_card(plain: Card, drawn: Drawn, i: int) -> Card:
 
     lines = tuple(line(one) for one in plain.lines)
     fittings = tuple(fitting(one) for one in plain.fittings)
-    return plain.model_copy(update={"lines": lines, "fittings": fittings})
+    return rebuilt(plain, lines=lines, fittings=fittings)
 
 
 def replayed_m3(plan: Plan, drawn: Drawn, i: int) -> float:
