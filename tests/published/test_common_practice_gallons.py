@@ -6,10 +6,8 @@ from tests.unit.procedure.demo_coach import GALLON_M3, SMALL, planned
 
 
 def test_the_demo_takes_gallons_a_technician_would_believe() -> None:
-    """Guards the gallons of a middle trailer, bypassed: the trade says 2 to 3 (common practice).
-
-    Between 1 and 4 is believed; what lies outside 2 to 3 must be explained on docs/gallons.md.
-    """
+    """Guards the gallons of a middle trailer, bypassed: the trade says 2 to 3 (common practice)."""
+    # Between 1 and 4 is believed; what lies outside 2 to 3 must be explained on docs/gallons.md.
     band = planned().antifreeze
     assert 1.0 < band.p50 / GALLON_M3 < 4.0
 

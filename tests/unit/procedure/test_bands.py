@@ -74,11 +74,9 @@ def both() -> tuple[npt.NDArray[np.float64], npt.NDArray[np.float64]]:
 def test_quick_gallons_agree_with_full_replays(
     both: tuple[npt.NDArray[np.float64], npt.NDArray[np.float64]],
 ) -> None:
-    """Guards the quick draws against the engine on coaches built from the drawn lengths.
-
-    Ten per cent for one draw and two on the mean: what runs on before one tap shifts the start of
-    the next, and the quick way leaves that out. The band itself is some twenty per cent wide.
-    """
+    """Guards the quick draws against the engine on coaches built from the drawn lengths."""
+    # Ten per cent for one draw and two on the mean: what runs on before one tap shifts the start
+    # of the next, and the quick way leaves that out. The band is some twenty per cent wide.
     quick, full = both
     error = quick / full - 1.0
     assert abs(error.mean()) < 0.02
