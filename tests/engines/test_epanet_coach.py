@@ -125,7 +125,7 @@ def fallen_out(state: State, outlet: str, seconds: float) -> Stream:
     held = {link: content.copy() for link, content in state.held.items()}
     feeds = {s.node: shares_of(state.feeds[name]) for name, s in COACH.sources.items()}
     carried = carry(route(COACH, flow), held, feeds, seconds)
-    return carried.fell_out[COACH.outlets[outlet].id]
+    return carried.fell_out[COACH.outlets[outlet].link]
 
 
 def crossed_s(stream: Stream, seconds: float) -> float:
@@ -139,7 +139,7 @@ def fronts_there(
 ) -> tuple[npt.NDArray[np.float64], npt.NDArray[np.float64]]:
     """Give times [s] and the share at an outlet as the other engine sees it."""
     twin = hollow_twin(COACH)
-    link = COACH.outlets[outlet].id
+    link = COACH.outlets[outlet].link
     flow = steady_flow(COACH, state, friction="epanet", viscosity_m2_s=WATER_M2_S).flow_m3_s
     moving = dict(zip(COACH.links, flow != 0.0, strict=True))
     # Its solver does not settle with many wide pipes that carry nothing.

@@ -97,7 +97,7 @@ def steady(card: "Card", network: "CoachNetwork", state: "State") -> dict[str, A
         for node, head in zip(nodes, found.head_m, strict=True)
     }
     lines = {line.id for line in card.lines}
-    outlets = {name: flows[link.id] for name, link in network.outlets.items()}
+    outlets = {name: flows[outlet.link] for name, outlet in network.outlets.items()}
     return {
         "card_hash": card.card_hash,
         "coach": {"id": card.id, "name": card.name},

@@ -74,19 +74,19 @@ def opened(card: "Card", network: "CoachNetwork", state: "State", names: list[st
     """
     for name in names:
         found = [
-            link.gate
-            for control, link in network.outlets.items()
-            if link.gate and name in {control, link.part}
+            outlet
+            for control, outlet in network.outlets.items()
+            if name in {control, network.controls[control].part}
         ]
         if not found:
             raise ChoiceError(_no_outlet(card, network, name), Place(field="--open"))
-        for gate in found:
-            state = state.with_setting(gate.control, min(gate.passes))
+        for outlet in found:
+            state = state.with_settings(dict(outlet.opens))
     return state
 
 
 def _no_outlet(card: "Card", network: "CoachNetwork", name: str) -> str:
-    fittings = dict.fromkeys(link.part for link in network.outlets.values())
+    fittings = dict.fromkeys(network.controls[control].part for control in network.outlets)
     if name in network.unmodelled:
         return f"'{name}' is a {card.fitting[name].kind}, of which there is no model yet"
     if name in card.fitting and name not in fittings:

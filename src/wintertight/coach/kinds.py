@@ -138,7 +138,7 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
             relief="half-turn valve",
         ),
         "check valve": Kind(
-            ports=("in", "out"), hollow_m3=0.005 * LITRE, mixing="displaced", pocket="sealed"
+            ports=("in", "out"), hollow_m3=0.005 * LITRE, mixing="displaced"
         ),
         "three-way valve": Kind(
             ports=("common", "left", "right"),

@@ -91,12 +91,15 @@ def _run(network: CoachNetwork, state: State, action: Action) -> Done:
     if action.part not in network.outlets:
         message = f"'{action.part}' is no outlet"
         raise ChoiceError(message)
-    shut = state.settings[action.part]
-    opened = next(iter(network.outlets[action.part].gate.passes))  # type: ignore[union-attr]
-    after, seen = run_until(
-        network, state.with_setting(action.part, opened), action.part, action.until or Until()
-    )
-    return after.with_setting(action.part, shut), Outcome(run=seen, seconds=seen.seconds)
+    found = {control: state.settings[control] for control, _ in network.outlets[action.part].opens}
+    opened = with_outlet_open(network, state, action.part)
+    after, seen = run_until(network, opened, action.part, action.until or Until())
+    return after.with_settings(found), Outcome(run=seen, seconds=seen.seconds)
+
+
+def with_outlet_open(network: CoachNetwork, state: State, outlet: str) -> State:
+    """Give the state with everything set so that one outlet runs."""
+    return state.with_settings(dict(network.outlets[outlet].opens))
 
 
 def _drain(network: CoachNetwork, state: State, _action: Action) -> Done:
@@ -172,8 +175,9 @@ def refill(state: State, link: str, shares: object, treated: str) -> State:
     held = state.held[link]
     new = np.asarray(shares, dtype=float)
     before = five(held.mean() * held.volume_m3, held.volume_m3)
+    marked = MappingProxyType({**state.treated, link: treated})
     if before[-1] / held.volume_m3 >= new[-1]:
-        return state
+        return replace(state, treated=marked)
     # What is left keeps the composition of what was there.
     liquid = held.mean().copy()
     liquid[SHARES - 1] = 0.0
@@ -188,7 +192,7 @@ def refill(state: State, link: str, shares: object, treated: str) -> State:
     return replace(
         state,
         held=MappingProxyType({**state.held, link: twin}),
-        treated=MappingProxyType({**state.treated, link: treated}),
+        treated=marked,
         books=_moved(state.books, came, went),
     )
 

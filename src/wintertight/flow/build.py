@@ -7,7 +7,9 @@ from wintertight.coach.card import Card, Line
 from wintertight.coach.joints import joined_ends
 from wintertight.coach.kinds import KINDS
 from wintertight.coach.tubing import bore
-from wintertight.flow.build_fittings import BUILDERS, Workbench, add_suction_hose
+from wintertight.flow.fittings.supply import add_suction_hose
+from wintertight.flow.fittings.table import BUILDERS
+from wintertight.flow.fittings.workbench import Workbench
 from wintertight.flow.case import BEST, Case
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.losses import BEND_LOSS, PLASTIC_ROUGHNESS_M
@@ -50,6 +52,7 @@ def build_network(card: Card, case: Case = BEST) -> CoachNetwork:
         links=MappingProxyType(bench.links),
         controls=MappingProxyType(bench.controls),
         sources=MappingProxyType(bench.sources),
+        outlets=MappingProxyType(bench.outlets),
         openings=tuple(bench.openings),
         pools=MappingProxyType(bench.pools),
         heights_m=MappingProxyType(bench.heights_m),

@@ -93,6 +93,23 @@ class Control:
 
 
 @dataclass(frozen=True, slots=True)
+class Outlet:
+    """A way for fluid out into the open, by the control that is worked for it.
+
+    Attributes:
+        control: the control that opens it.
+        opens: every control that must stand so while it runs, and how.
+        link: the link whose end is in the open air.
+        node: where its line arrives.
+    """
+
+    control: str
+    opens: tuple[tuple[str, str], ...]
+    link: str
+    node: str
+
+
+@dataclass(frozen=True, slots=True)
 class Source:
     """A place from which fluid enters: a jug, a tank, a town main.
 
@@ -149,6 +166,7 @@ class CoachNetwork:
 
     Attributes:
         links, controls, sources, openings, pools: by id.
+        outlets: by the control that opens them.
         heights_m: height of each node above the floor [m].
         unmodelled: ids of fittings for which there is no model yet.
         case: which side of what is uncertain was taken.
@@ -157,6 +175,7 @@ class CoachNetwork:
     links: Mapping[str, Link]
     controls: Mapping[str, Control]
     sources: Mapping[str, Source]
+    outlets: Mapping[str, Outlet]
     openings: tuple[Opening, ...]
     pools: Mapping[str, Pool]
     heights_m: Mapping[str, float]
@@ -165,13 +184,6 @@ class CoachNetwork:
     heater_ports: Mapping[str, tuple[str, str]] = field(
         default_factory=lambda: MappingProxyType({})
     )
-
-    @cached_property
-    def outlets(self) -> Mapping[str, Link]:
-        """Outlet links by the id of the control that opens them."""
-        return MappingProxyType(
-            {k.gate.control: k for k in self.links.values() if k.is_outlet and k.gate}
-        )
 
     @cached_property
     def links_of(self) -> Mapping[str, tuple[Link, ...]]:

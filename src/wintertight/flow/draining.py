@@ -18,6 +18,7 @@ from typing import Literal
 
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.state import State
+from wintertight.flow.stream import AIR
 
 Drainage = Literal["drained", "trapped", "uncertain"]
 
@@ -70,7 +71,8 @@ def drain_by_gravity(network: CoachNetwork, state: State) -> Drained:
             joints += [(link.start, bottom, None), (link.end, bottom, None), (bottom, top, None)]
     spill = _spill_levels(network, joints, open_at)
     candidates = {k.id: _falls_to(network, k, spill) for k in links}
-    aired = _aired(network, links, candidates, open_at, emptied)
+    airy = {n for k in links if _holds_air(k, state) for n in (k.start, k.end)}
+    aired = _aired(network, links, candidates, set(open_at) | airy, emptied)
     drainage: dict[str, Drainage] = {}
     for link in network.links.values():
         if link.holding == "nothing" or link.id in emptied:
@@ -84,6 +86,12 @@ def _lets_by(link: Link, state: State) -> bool:
     passes = link.gate is None or state.settings[link.gate.control] in link.gate.passes
     wide = link.way != "pipe" or link.bore_m >= LEAST_BORE_M
     return passes and wide and link.way != "pump" and not link.one_way and not link.is_outlet
+
+
+def _holds_air(link: Link, state: State) -> bool:
+    """Is it mostly air already, drawn in by the pump or drained before?"""
+    held = state.held.get(link.id)
+    return held is not None and bool(held.mean()[AIR] > 0.5)  # noqa: PLR2004 - more than half
 
 
 def _below_its_ports(network: CoachNetwork, link: Link) -> bool:
@@ -153,11 +161,11 @@ def _aired(
     network: CoachNetwork,
     links: list[Link],
     candidates: dict[str, str | None],
-    open_at: dict[str, float],
+    vents: set[str],
     emptied: tuple[str, ...],
 ) -> frozenset[str]:
     """Give the nodes that air reaches: from vents, down through links that drain."""
-    aired = set(open_at)
+    aired = set(vents)
     for heater in emptied:
         if heater in network.heater_ports:
             link = network.links[heater]

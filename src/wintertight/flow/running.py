@@ -82,6 +82,7 @@ class Running:
     strength: dict[str, float] = field(default_factory=dict)
     legs: tuple[Leg, ...] = ()
     still: bool = False
+    _watched: dict[str, list[str]] = field(init=False)
     _came_in: Array = field(default_factory=lambda: np.zeros(SHARES + 1))
     _went_out: Array = field(default_factory=lambda: np.zeros(SHARES + 1))
     _flows: Array | None = None
@@ -90,6 +91,10 @@ class Running:
 
     def __post_init__(self) -> None:
         """Take the contents over; each is copied when it first moves."""
+        self._watched = {}
+        for outlet in self.network.outlets.values():
+            if all(self.state.settings[c] == setting for c, setting in outlet.opens):
+                self._watched.setdefault(outlet.link, []).append(outlet.control)
         self.held = dict(self.state.held)
         self.pools = dict(self.state.pools)
         self.look()
@@ -134,12 +139,8 @@ class Running:
 
     def flow_at(self, outlet: str) -> float:
         """Give the flow out of the outlet of one control [m3/s]."""
-        flows = (
-            leg.flow_m3_s
-            for leg in self.legs
-            if leg.link.is_outlet and leg.link.gate and leg.link.gate.control == outlet
-        )
-        return sum(flows, 0.0)
+        spout = self.network.outlets[outlet].link
+        return sum((leg.flow_m3_s for leg in self.legs if leg.link.id == spout), 0.0)
 
     def step(self, seconds: float) -> None:
         """Move the run on by some seconds [s], and look again."""
@@ -154,9 +155,10 @@ class Running:
             self._came_in += five(stream.component_volumes, stream.volume_m3)
             supply = max(supply, float(_strengths(stream).max()))
         for leg in self.legs:
-            if leg.link.is_outlet and leg.link.gate and leg.link.drops_to is not None:
+            if leg.link.drops_to is not None:
                 fell = carried.fell_out[leg.link.id]
-                self._watch(leg.link.gate.control, fell, leg.flow_m3_s, supply)
+                for outlet in self._watched.get(leg.link.id, ()):
+                    self._watch(outlet, fell, leg.flow_m3_s, supply)
                 self._drop(leg.link.drops_to, fell)
         self.seconds += seconds
         self.look()

@@ -66,6 +66,10 @@ class State:
         """Give the state with one control set."""
         return replace(self, settings=MappingProxyType({**self.settings, control: setting}))
 
+    def with_settings(self, settings: Mapping[str, str]) -> "State":
+        """Give the state with several controls set."""
+        return replace(self, settings=MappingProxyType({**self.settings, **settings}))
+
     def with_feed(self, source: str, contents: Contents) -> "State":
         """Give the state with one source giving something else."""
         return replace(self, feeds=MappingProxyType({**self.feeds, source: contents}))

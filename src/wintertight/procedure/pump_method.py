@@ -171,6 +171,7 @@ class PumpMethod:
             Action("set", f"{self.pump}/switch", "on"),
             Action("run", outlet, until=Until(seconds=DRY_RUN_S)),
             Action("set", f"{self.pump}/switch", "off"),
+            Action("drain"),
             part=self.pump,
             setting="on, then off",
             seconds=DRY_RUN_S,

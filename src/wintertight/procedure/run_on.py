@@ -13,7 +13,7 @@ import numpy as np
 
 from wintertight.coach.kinds import KINDS, Pocket
 from wintertight.cold.burst import survives
-from wintertight.flow.actions import Action, Outcome
+from wintertight.flow.actions import Action, Outcome, with_outlet_open
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.hydraulics import STILL_M3_S, steady_flow
 from wintertight.flow.replay import Moment
@@ -119,7 +119,7 @@ def _plan_outlet(
     What is not reached within the limit is not waited for: then the usual target is tried, and
     failing that the shortest run-on is asked for. The moment is always the run as it is asked for.
     """
-    opened = _opened(network, state, outlet)
+    opened = with_outlet_open(network, state, outlet)
     lesser = {link: min(share, UNKNOWN_TARGET) for link, share in own.items()}
     clears, running = True, _run_to(network, opened, outlet, own, strength)
     if running is None:
@@ -130,7 +130,8 @@ def _plan_outlet(
     until = Until(run_on_s=counted)
     stopped = running.advance(outlet, until)
     seen = running.seen(outlet, given_up=not stopped)
-    after = running.finish().with_setting(outlet, state.settings[outlet])
+    found = {control: state.settings[control] for control, _ in network.outlets[outlet].opens}
+    after = running.finish().with_settings(found)
     moment = Moment(Action("run", outlet, until=until), Outcome(seen, seconds=seen.seconds), after)
     return OutletPlan(outlet, counted, clears, moment)
 
@@ -176,15 +177,9 @@ def _aimed_at(needed: float | None) -> float:
     return needed + TO_SPARE
 
 
-def _opened(network: CoachNetwork, state: State, outlet: str) -> State:
-    gate = network.outlets[outlet].gate
-    assert gate is not None  # noqa: S101 - every outlet has a gate by construction
-    return state.with_setting(outlet, next(iter(gate.passes)))
-
-
 def _way(network: CoachNetwork, state: State, outlet: str) -> frozenset[str]:
     """Give the links through which an outlet's flow comes."""
-    steady = steady_flow(network, _opened(network, state, outlet), viscosity_m2_s=1e-6)
+    steady = steady_flow(network, with_outlet_open(network, state, outlet), viscosity_m2_s=1e-6)
     return frozenset(
         link
         for link, flow in zip(network.links, steady.flow_m3_s, strict=True)

@@ -61,7 +61,7 @@ def walking_order(network: CoachNetwork, state: State, source: str) -> tuple[str
         Controls of the outlets.
     """
     far = distances_m3(network, state, source)
-    reach = {name: far[k.start] for name, k in network.outlets.items() if k.start in far}
+    reach = {name: far[o.node] for name, o in network.outlets.items() if o.node in far}
     fixture: dict[str, float] = {}
     for name, distance in reach.items():
         part = network.controls[name].part

@@ -99,7 +99,9 @@ def _prove(  # noqa: PLR0913 - a part in all its parts
     perhaps = how == "drain uncertain" and survival.safe is False
     # No step sets a valve whose purpose nobody has entered: how it stands is anyone's guess.
     guessed = _has_no_purpose(bench.card.fitting.get(part)) and survival.safe is True
-    if perhaps or guessed:
+    # Air behind a small pump runs over water that lies in a riser; it is no blow-out.
+    blown = how == "flowed" and worst.air >= MOSTLY and survival.safe is True
+    if perhaps or guessed or blown:
         survival = replace(survival, safe=None)
     return PartProof(
         id=part,
@@ -113,7 +115,7 @@ def _prove(  # noqa: PLR0913 - a part in all its parts
         relieved=relieved,
         claim=_claim(survival, worst, how),
         safe=survival.safe,
-        reason=_reason(survival, perhaps=perhaps, guessed=guessed),
+        reason="air from the pump" if blown else _reason(survival, perhaps=perhaps, guessed=guessed),
         params=dict(survival.params),
         evidence=tuple(_evidence(bench, part, how)),
         look_at=guessed or (survival.safe is not True and how in {"as found", "drain uncertain"}),
@@ -172,7 +174,7 @@ def _evidence(bench: Bench, part: str, how: str) -> Iterator[Evidence]:
 
 def _pools(bench: Bench) -> Iterator[PartProof]:
     for part, volumes in bench.state.pools.items():
-        fitting = bench.card.fitting[part]
+        fitting = bench.card.fitting[bench.network.pools[part].part]
         total = float(volumes.sum())
         contents = contents_of(volumes[1:] / total)
         survival = bench.survival(contents, "open", relieved=True)

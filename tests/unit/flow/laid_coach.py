@@ -4,7 +4,16 @@ from collections.abc import Iterable, Mapping
 from types import MappingProxyType
 
 from wintertight.flow.case import BEST, Case
-from wintertight.flow.coach_network import CoachNetwork, Control, Gate, Link, Opening, Pool, Source
+from wintertight.flow.coach_network import (
+    CoachNetwork,
+    Control,
+    Gate,
+    Link,
+    Opening,
+    Outlet,
+    Pool,
+    Source,
+)
 
 HALF_INCH_M = 0.0123
 LITRE = 1e-3
@@ -91,6 +100,13 @@ def laid(  # noqa: PLR0913 - what a coach consists of
             {n: Control(n, n, things.get(n, "valve"), ("shut", "open"), "shut") for n in names}
         ),
         sources=MappingProxyType(found),
+        outlets=MappingProxyType(
+            {
+                k.gate.control: Outlet(k.gate.control, ((k.gate.control, "open"),), k.id, k.start)
+                for k in every.values()
+                if k.is_outlet and k.gate
+            }
+        ),
         openings=tuple(
             Opening(node, heights[node], Gate(control, frozenset({"open"})))
             for node, control in openings

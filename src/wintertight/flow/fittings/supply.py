@@ -1,0 +1,144 @@
+"""Where fluid comes from: tanks, hoses, pumps, filters, the city inlet."""
+
+from dataclasses import replace
+
+from wintertight.coach.card import Fitting
+from wintertight.coach.quantity import Quantity
+from wintertight.flow.coach_network import Gate, Link, Opening, Pool, Source
+from wintertight.flow.fittings.workbench import Workbench, height_of
+from wintertight.flow.losses import (
+    GALLON_PER_MINUTE,
+    GRAVITY,
+    PSI,
+    WATER_DENSITY,
+    fitting_resistance,
+)
+
+USUAL_PUMP_OPEN = Quantity.known(3.0 * GALLON_PER_MINUTE, "guessed")
+"""Open flow of a small demand pump [m3/s]; common practice."""
+
+USUAL_PUMP_CUT_OFF = Quantity.known(50.0 * PSI, "guessed")
+"""Pressure at which a small demand pump stops [Pa]; common practice."""
+
+CITY_HEAD_M = 40.0 * PSI / (WATER_DENSITY * GRAVITY)
+"""City pressure behind a regulator [m]; common practice."""
+
+TANK_LEVEL_M = 0.2
+"""Height of water in a fresh tank in use, above its outlet [m]; common practice."""
+
+TANK_HEEL = 0.02
+"""Share of a tank that stays when it is drained [1]; common practice."""
+
+
+def build_fresh_tank(bench: Workbench, fitting: Fitting) -> None:
+    """Add a tank that feeds the pump until it is drained, and then lets air in."""
+    bench.joint(fitting)
+    drain = bench.control(fitting, "drain", "shut | open", "/drain")
+    in_use = Gate(bench.control(fitting, "tank", "in use"), frozenset({"in use"}))
+    head = height_of(fitting) + TANK_LEVEL_M
+    bench.source(fitting, in_use, head, "/outlet", fitting.id)
+    bench.openings.append(
+        Opening(fitting.id, height_of(fitting), Gate(drain, frozenset({"open"})))
+    )
+    bench.pools[fitting.id] = Pool(
+        fitting.id, bench.hollow_m3(fitting), stirred=False, heel=TANK_HEEL
+    )
+
+
+def build_antifreeze_hose(bench: Workbench, fitting: Fitting) -> None:
+    """Add a hose whose end goes into a jug."""
+    bench.joint(fitting)
+    end = bench.control(fitting, "hose", "stowed | in the jug | open to the air")
+    passes = Gate(end, frozenset({"in the jug", "open to the air"}))
+    bench.source(fitting, passes, height_of(fitting), "/end", fitting.id)
+
+
+def build_bowl(bench: Workbench, fitting: Fitting) -> None:
+    """Add a strainer or filter housing, whose bowl comes off."""
+    if fitting.kind == "filter housing":
+        bench.control(fitting, "cartridge", "in | out", "/cartridge")
+    bowl = bench.control(fitting, "bowl", "tight | loose | off", "/bowl")
+    bench.through(fitting, Gate(bowl, frozenset({"tight", "loose"})))
+
+
+def build_pump(bench: Workbench, fitting: Fitting) -> None:
+    """Add a demand pump: a straight curve from open flow to cut-off, one way."""
+    switch = bench.control(fitting, "switch", "off | on", "/switch")
+    opened = fitting.flow or USUAL_PUMP_OPEN
+    cut_off = fitting.cut_off or USUAL_PUMP_CUT_OFF
+    start, end = f"{fitting.id}.in", f"{fitting.id}.out"
+    bench.heights_m[start] = bench.heights_m[end] = height_of(fitting)
+    bench.links[fitting.id] = Link(
+        id=fitting.id,
+        part=fitting.id,
+        start=start,
+        end=end,
+        way="pump",
+        pump_open_m3_s=opened.value,
+        pump_cut_off_m=cut_off.value / (WATER_DENSITY * GRAVITY),
+        one_way=True,
+        holding=bench.holding(fitting),
+        volume_m3=bench.hollow_m3(fitting),
+        gate=Gate(switch, frozenset({"on"})),
+    )
+
+
+def add_suction_hose(bench: Workbench, pump: Fitting) -> None:
+    """Let a hose be put on a pump's suction in place of the line from the tank.
+
+    It goes on the strainer where one sits before the pump.
+    """
+    node = f"{pump.id}.in"
+    before = [k for k in bench.links.values() if node in {k.start, k.end}]
+    for line in [k for k in before if k.way == "pipe"]:
+        other = line.start if line.end == node else line.end
+        fitting = bench.card.fitting.get(other.partition(".")[0])
+        if fitting and fitting.kind == "strainer":
+            node = f"{fitting.id}.in"
+    hose = bench.control(pump, "hose", "tank line | in the jug | open to the air", "/suction")
+    for line in list(bench.links.values()):
+        if line.way == "pipe" and node in {line.start, line.end}:
+            bench.links[line.id] = replace(line, gate=Gate(hose, frozenset({"tank line"})))
+    source, link = f"{hose}(source)", f"{hose}/end"
+    height = bench.heights_m[node]
+    bench.heights_m[source] = height
+    bench.links[link] = Link(
+        id=link,
+        part=pump.id,
+        start=source,
+        end=node,
+        resistance_s2_m5=fitting_resistance("source"),
+        one_way=True,
+        gate=Gate(hose, frozenset({"in the jug", "open to the air"})),
+    )
+    bench.sources[hose] = Source(hose, source, link, height)
+
+
+def build_city_inlet(bench: Workbench, fitting: Fitting) -> None:
+    """Add the inlet for a hose: city pressure, a jug, or, its check pressed, an outlet."""
+    hose = bench.control(fitting, "hose", "off | on | in the jug", "/hose")
+    check = bench.control(fitting, "check", "free | pressed")
+    bench.outlet(fitting, "", Gate(check, frozenset({"pressed"})), "")
+    bench.source(fitting, Gate(hose, frozenset({"on"})), CITY_HEAD_M, "/main", fitting.id)
+    bench.source(fitting, Gate(hose, frozenset({"in the jug"})), 0.0, "/jug", hose)
+
+
+def build_removed(bench: Workbench, fitting: Fitting) -> None:
+    """Add what is taken out for the winter and bridged with a hose."""
+    bench.control(fitting, "body", "in place | removed", "/body")
+    bench.through(fitting, loss="filter housing")
+
+
+def build_membrane(bench: Workbench, fitting: Fitting) -> None:
+    """Add a membrane filter with its tank: taken out, its line ends in the open."""
+    bench.pools[f"{fitting.id}/tank"] = Pool(
+        fitting.id, bench.hollow_m3(fitting), stirred=False, heel=0.0
+    )
+    body = bench.control(fitting, "body", "in place | removed", "/body")
+    bench.outlet(fitting, "", Gate(body, frozenset({"removed"})), "", resistance=None)
+
+
+def build_loose(bench: Workbench, fitting: Fitting) -> None:
+    """Add a wet thing that belongs to no line: a hose, a regulator, an outside filter."""
+    bench.control(fitting, "body", "in place | removed", "/body")
+    bench.pools[fitting.id] = Pool(fitting.id, bench.hollow_m3(fitting), stirred=False, heel=0.0)
