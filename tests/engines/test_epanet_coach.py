@@ -42,7 +42,7 @@ PINK = Contents(rated=1.0)  # moves as water does: its viscosity is not known
 def standing(*outlets: str, **also: str) -> State:
     """Give the coach drawing from the jug past its heater, with some outlets open."""
     state = arriving_state(COACH)
-    opened = {o: "pressed" if o == "city-inlet" else "open" for o in outlets}
+    opened = {c: setting for o in outlets for c, setting in COACH.outlets[o].opens}
     settings = {**DRAWING, **{k.replace("_", "-"): v for k, v in also.items()}, **opened}
     for control, setting in settings.items():
         state = state.with_setting(control, setting)

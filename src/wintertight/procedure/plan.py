@@ -32,6 +32,9 @@ from wintertight.proof.judge import Bench, prove_parts
 MOST_CUPS = 4
 """Most cups that are poured into one trap [1]; more is a sign that the product is too weak."""
 
+DRAWN_THROUGH = ("antifreeze hose", "demand pump", "city inlet")
+"""What the antifreeze is drawn through, best first."""
+
 METHODS = ("pump", "hand-pump", "air", "air-then-pump", "drain", "hold")
 """Every method that has a name here; only the first has a planner so far."""
 
@@ -147,7 +150,7 @@ def plan_coach(
     parts = prove_parts(Bench(card, careful, trace.end, low_degC, product))
     best_network = build_network(card, BEST)
     best = replay(best_network, arriving_state(best_network), _actions(steps))
-    planned = _with_numbers(steps, best, outlets, best_network)
+    planned = _with_numbers(card, steps, best, outlets, best_network)
     if with_missed_steps:
         outcomes = missed_steps(card, careful, product, low_degC, steps)
         planned = tuple(
@@ -196,11 +199,14 @@ def _check_choice(method: str, product: Product) -> None:
 def _pump_method(card: Card, network: CoachNetwork, product: Product) -> PumpMethod:
     """Find the pump, and what the antifreeze is drawn through."""
     pumps = Roles(card, network).of_kind("demand pump")
-    hoses = [
-        c.id
-        for c in network.controls.values()
-        if c.thing == "hose" and c.id in network.sources and "in the jug" in c.settings
-    ]
+    hoses = sorted(
+        (
+            c.id
+            for c in network.controls.values()
+            if c.thing == "hose" and c.id in network.sources and "in the jug" in c.settings
+        ),
+        key=lambda name: DRAWN_THROUGH.index(card.fitting[network.controls[name].part].kind),
+    )
     if not pumps or not hoses:
         message = "this coach has no pump that could draw antifreeze; expected a demand pump"
         raise ChoiceError(message)
@@ -233,6 +239,7 @@ def _cups_of(bench: Bench, product: Product, trap: str) -> int:
 
 
 def _with_numbers(
+    card: Card,
     steps: tuple[Step, ...],
     best: Trace,
     outlets: tuple[OutletPlan, ...],
@@ -240,7 +247,7 @@ def _with_numbers(
 ) -> tuple[PlannedStep, ...]:
     seen = {m.action.part: m.outcome.run for m in best.moments if m.outcome.run}
     run_on = {o.outlet: o.run_on_s for o in outlets}
-    telling = telling_outlets(network, best)
+    telling = telling_outlets(card, network, best)
     return tuple(
         PlannedStep(
             n=n,

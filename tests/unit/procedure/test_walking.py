@@ -73,12 +73,14 @@ def test_a_check_is_no_way_back() -> None:
     assert "city-tee" in far
 
 
-def test_the_telling_outlets_are_the_far_ones_and_the_toilet() -> None:
-    """Guards the few outlets worth a stopwatch."""
+def test_the_telling_outlets_take_long_enough_to_be_timed() -> None:
+    """Guards the few outlets worth a stopwatch: one a side, each seconds away from its colour."""
     plan = planned()
-    assert telling_outlets(plan.best.network, plan.best) == {"shower.hot", "shower.cold", "toilet"}
-    assert {s.step.outlet for s in plan.steps if s.telling} == {
-        "shower.hot",
-        "shower.cold",
-        "toilet",
-    }
+    telling = telling_outlets(plan.card, plan.best.network, plan.best)
+    assert telling == {s.step.outlet for s in plan.steps if s.telling}
+    first = {s.step.outlet: s.run.first_colour_s for s in plan.steps if s.run}
+    assert 2 <= len(telling) <= 4
+    assert all((first[outlet] or 0.0) >= 3.0 for outlet in telling)
+    for side in ("hot", "cold"):
+        timed = [o for o in first if o and o.endswith(side) and not o.startswith("outside")]
+        assert max(timed, key=lambda o: first[o] or 0.0) in telling

@@ -45,7 +45,7 @@ def proofs(state: State, coach: Card = COACH, low: float = LOW) -> Mapping[str, 
         (Contents(air=0.30), "drained", True, "drained"),
         (Contents(air=0.30), "flowed", False, "unproven"),
         (Contents(glycol=0.25, air=0.30), "flowed", True, "filled"),
-        (Contents(air=0.95), "flowed", True, "swept"),
+        (Contents(air=0.95), "flowed", None, "unproven"),
         (Contents(air=0.05), "drained", False, "unproven"),
     ],
 )
@@ -127,3 +127,10 @@ def test_a_closed_tap_is_rigid() -> None:
     opened = proofs(state.with_setting("kitchen.hot", "open").with_setting("kitchen.cold", "open"))
     assert (shut.safe, shut.relieved) == (False, False)
     assert (opened["kitchen"].safe, opened["kitchen"].relieved) == (True, True)
+
+
+def test_air_behind_a_pump_sweeps_a_level_line_and_no_riser() -> None:
+    """Guards the two thresholds: a level tube is swept, a riser is not."""
+    found = proofs(filled(Contents(air=0.95), "flowed"))
+    assert found["cold-trunk-1"].claim == "swept"
+    assert found["kitchen-cold"].reason == "air from the pump"
