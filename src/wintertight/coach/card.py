@@ -145,7 +145,7 @@ class Site(Part):
     """Where the coach spends the winter."""
 
     name: Text = Field(description="what the place is called")
-    design_low_degC: DegreesCelsius | None = Field(  # noqa: N815 - the unit is spelled degC
+    design_low_degC: DegreesCelsius | None = Field(
         None, alias="design_low", description="coldest temperature to be safe at"
     )
     power: StrictBool | None = Field(default=None, description="is there mains power")

@@ -10,7 +10,7 @@ from types import MappingProxyType
 
 from wintertight.coach.card import Card, Fitting, Line
 from wintertight.coach.kind_fields import HEATERS, SINKS
-from wintertight.coach.kinds import ASKED_FOR, KINDS
+from wintertight.coach.kinds import ASKED_FOR
 from wintertight.coach.vin import FIRST_YEAR, has_right_check_digit, has_vin_shape, vin_check_digit
 
 Value = str | float | int
@@ -19,7 +19,6 @@ KEYS: Mapping[str, tuple[str, ...]] = MappingProxyType(
     {
         "nobody has looked": ("kind",),
         "not looked at": ("kind",),
-        "kind not modelled": ("kind",),
         "no trap": ("kind",),
         "no way to waste": ("kind",),
         "no shut-off": (),
@@ -96,8 +95,6 @@ def _everything_looked_for(card: Card) -> Iterator[Finding]:
     for fitting in card.fittings:
         if fitting.seen == "not looked at":
             yield _finding("not looked at", fitting.id, kind=fitting.kind)
-        elif fitting.seen == "present" and not KINDS[fitting.kind].modelled:
-            yield _finding("kind not modelled", fitting.id, kind=fitting.kind)
 
 
 def _sinks_have_traps(card: Card) -> Iterator[Finding]:

@@ -11,7 +11,7 @@ Pockets (what a hollow does when slush grows in it):
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Literal
 
@@ -46,7 +46,6 @@ class Kind:
     relief: str | None = None
     outlets: tuple[str, ...] = ()
     wetted: bool = True
-    modelled: bool = True
     source: str = "common-practice"
 
 
@@ -73,23 +72,19 @@ def _one_outlet(litres: float, relief: str) -> Kind:
 
 def _dead_end(litres: float) -> Kind:
     """Give the end of a line that goes nowhere, and can be opened."""
-    return Kind(hollow_m3=litres * LITRE, mixing="displaced", outlets=("",), modelled=False)
+    return Kind(hollow_m3=litres * LITRE, mixing="displaced", outlets=("",))
 
 
 def _removed(litres: float) -> Kind:
     """Give what is taken out for the winter, with a hose in its place."""
-    return Kind(ports=("in", "out"), hollow_m3=litres * LITRE, mixing="displaced", modelled=False)
-
-
-def _unbuilt(kind: Kind) -> Kind:
-    return replace(kind, modelled=False)
+    return Kind(ports=("in", "out"), hollow_m3=litres * LITRE, mixing="displaced")
 
 
 KINDS: Mapping[str, Kind] = MappingProxyType(
     {
         # joints
         "tee": Kind(),
-        "manifold": Kind(modelled=False),
+        "manifold": Kind(),
         "capped tee": _dead_end(0.01),
         "prepared stub": _dead_end(0.02),
         # supply
@@ -116,13 +111,13 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
             pocket="relieved",
             relief="loosen filter bowl",
         ),
-        "accumulator": Kind(hollow_m3=0.7 * LITRE, mixing="stirred", modelled=False),
+        "accumulator": Kind(hollow_m3=0.7 * LITRE, mixing="stirred"),
         "softener": _removed(20.0),
         "UV sleeve": _removed(0.8),
-        "membrane filter": Kind(hollow_m3=8.0 * LITRE, mixing="vessel", modelled=False),
-        "pressure regulator": Kind(hollow_m3=0.1 * LITRE, wetted=False, modelled=False),
-        "supply hose": Kind(hollow_m3=1.0 * LITRE, wetted=False, modelled=False),
-        "outside filter": Kind(hollow_m3=1.0 * LITRE, wetted=False, modelled=False),
+        "membrane filter": Kind(hollow_m3=8.0 * LITRE, mixing="vessel"),
+        "pressure regulator": Kind(hollow_m3=0.1 * LITRE, wetted=False),
+        "supply hose": Kind(hollow_m3=1.0 * LITRE, wetted=False),
+        "outside filter": Kind(hollow_m3=1.0 * LITRE, wetted=False),
         "city inlet": Kind(
             hollow_m3=0.02 * LITRE,
             mixing="displaced",
@@ -137,26 +132,21 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
             pocket="relieved",
             relief="half-turn valve",
         ),
-        "check valve": Kind(
-            ports=("in", "out"), hollow_m3=0.005 * LITRE, mixing="displaced"
-        ),
+        "check valve": Kind(ports=("in", "out"), hollow_m3=0.005 * LITRE, mixing="displaced"),
         "three-way valve": Kind(
             ports=("common", "left", "right"),
             hollow_m3=0.005 * LITRE,
             mixing="displaced",
-            modelled=False,
         ),
         "service panel": Kind(
             ports=("tank", "inlet", "pump", "system"),
             hollow_m3=0.01 * LITRE,
             mixing="displaced",
-            modelled=False,
         ),
         "tempering valve": Kind(
             ports=("hot", "cold", "mixed"),
             hollow_m3=0.03 * LITRE,
             mixing="displaced",
-            modelled=False,
         ),
         "low point": Kind(
             hollow_m3=0.005 * LITRE,
@@ -167,43 +157,35 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
         "tank heater": Kind(
             ports=("cold", "hot"), hollow_m3=22.7 * LITRE, mixing="vessel", pocket="sealed"
         ),
-        "on-demand heater": Kind(
-            ports=("cold", "hot"), hollow_m3=1.2 * LITRE, mixing="displaced", modelled=False
-        ),
-        "hydronic coil": Kind(
-            ports=("cold", "hot"), hollow_m3=0.6 * LITRE, mixing="displaced", modelled=False
-        ),
+        "on-demand heater": Kind(ports=("cold", "hot"), hollow_m3=1.2 * LITRE, mixing="displaced"),
+        "hydronic coil": Kind(ports=("cold", "hot"), hollow_m3=0.6 * LITRE, mixing="displaced"),
         # fixtures
         "kitchen tap": _TAP,
         "lavatory tap": _TAP,
         "shower": _TAP,
         "tub": _TAP,
         "outside shower": _TAP,
-        "outside kitchen": _unbuilt(_TAP),
-        "spray port": _unbuilt(_one_outlet(0.03, "leave spray open")),
-        "whirlpool": _unbuilt(_TAP),
-        "recirculating diverter": Kind(ports=("hot", "cold"), modelled=False),
-        "bidet sprayer": _unbuilt(_one_outlet(0.15, "leave spray open")),
+        "outside kitchen": _TAP,
+        "spray port": _one_outlet(0.03, "leave spray open"),
+        "whirlpool": _TAP,
+        "recirculating diverter": Kind(ports=("hot", "cold")),
+        "bidet sprayer": _one_outlet(0.15, "leave spray open"),
         "gravity toilet": _one_outlet(0.04, "hold toilet pedal"),
-        "vacuum toilet": _unbuilt(_one_outlet(0.06, "hold toilet pedal")),
-        "macerating toilet": _unbuilt(_one_outlet(0.06, "hold toilet pedal")),
-        "cassette toilet": _unbuilt(_one_outlet(0.06, "hold toilet pedal")),
+        "vacuum toilet": _one_outlet(0.06, "hold toilet pedal"),
+        "macerating toilet": _one_outlet(0.06, "hold toilet pedal"),
+        "cassette toilet": _one_outlet(0.06, "hold toilet pedal"),
         # appliances
-        "ice maker": Kind(hollow_m3=0.05 * LITRE, mixing="displaced", modelled=False),
-        "door dispenser": Kind(hollow_m3=1.0 * LITRE, mixing="displaced", modelled=False),
-        "fridge filter": Kind(
-            ports=("in", "out"), hollow_m3=0.4 * LITRE, mixing="stirred", modelled=False
-        ),
-        "washer": Kind(
-            ports=("hot", "cold"), hollow_m3=0.03 * LITRE, mixing="displaced", modelled=False
-        ),
-        "dishwasher": Kind(hollow_m3=0.03 * LITRE, mixing="displaced", modelled=False),
+        "ice maker": Kind(),
+        "door dispenser": Kind(hollow_m3=1.0 * LITRE, mixing="displaced"),
+        "fridge filter": Kind(ports=("in", "out"), hollow_m3=0.4 * LITRE, mixing="stirred"),
+        "washer": Kind(ports=("hot", "cold"), hollow_m3=0.03 * LITRE, mixing="displaced"),
+        "dishwasher": Kind(hollow_m3=0.03 * LITRE, mixing="displaced"),
         # waste side
         "trap": Kind(hollow_m3=0.25 * LITRE, mixing="stirred", wetted=False),
         "gray tank": Kind(mixing="vessel", hollow_m3=120 * LITRE, wetted=False),
         "black tank": Kind(mixing="vessel", hollow_m3=120 * LITRE, wetted=False),
-        "tank rinse": Kind(hollow_m3=0.2 * LITRE, modelled=False, wetted=False),
-        "macerator": Kind(hollow_m3=0.5 * LITRE, modelled=False, wetted=False),
+        "tank rinse": Kind(hollow_m3=0.2 * LITRE, wetted=False),
+        "macerator": Kind(hollow_m3=0.5 * LITRE, wetted=False),
     }
 )
 

@@ -66,6 +66,11 @@ class Outcome:
 
 Done = tuple[State, Outcome]
 
+EMPTIED_BY_HAND = frozenset(
+    {("bowl", "off"), ("body", "removed"), ("filter", "bypass plug in"), ("mould", "emptied")}
+)
+"""Settings that empty a fitting by hand: (thing, setting)."""
+
 
 def _set(network: CoachNetwork, state: State, action: Action) -> Done:
     control = network.controls.get(action.part)
@@ -75,8 +80,12 @@ def _set(network: CoachNetwork, state: State, action: Action) -> Done:
     after = state.with_setting(action.part, action.setting)
     if control.thing == "switch" and action.setting == "on":
         after = replace(after, marks=frozenset())  # pressure is back: what was relieved is not
-    if control.thing == "bowl" and action.setting == "off":
-        after = refill(after, control.part, _left_wet(WET_SHARE), "emptied")
+    if (control.thing, action.setting) in EMPTIED_BY_HAND:
+        if control.part in after.held:
+            after = refill(after, control.part, _left_wet(WET_SHARE), "emptied")
+        for name, pool in network.pools.items():
+            if pool.part == control.part and not pool.stirred:
+                after = _empty_tank(after, name, pool.heel)
     return after, Outcome()
 
 

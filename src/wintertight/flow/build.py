@@ -5,13 +5,12 @@ from types import MappingProxyType
 
 from wintertight.coach.card import Card, Line
 from wintertight.coach.joints import joined_ends
-from wintertight.coach.kinds import KINDS
 from wintertight.coach.tubing import bore
+from wintertight.flow.case import BEST, Case
+from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.fittings.supply import add_suction_hose
 from wintertight.flow.fittings.table import BUILDERS
 from wintertight.flow.fittings.workbench import Workbench
-from wintertight.flow.case import BEST, Case
-from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.losses import BEND_LOSS, PLASTIC_ROUGHNESS_M
 
 SHORTEST_RUNS_M = 0.05
@@ -33,10 +32,12 @@ def build_network(card: Card, case: Case = BEST) -> CoachNetwork:
         if fitting.seen != "present":
             continue
         builder = BUILDERS.get(fitting.kind)
-        if builder is None or not KINDS[fitting.kind].modelled:
+        if builder is None:
             bench.unmodelled.append(fitting.id)
         else:
             builder(bench, fitting)
+        if fitting.makers_steps:
+            bench.control(fitting, "maker's steps", "to do | done", "/maker's steps")
     ends = joined_ends(card)
     for line in card.lines:
         start, end = ends[line.id]
@@ -59,6 +60,7 @@ def build_network(card: Card, case: Case = BEST) -> CoachNetwork:
         unmodelled=tuple(bench.unmodelled),
         case=case,
         heater_ports=MappingProxyType(bench.heater_ports),
+        breathers=tuple(bench.breathers),
     )
 
 

@@ -160,6 +160,21 @@ class Pool:
     heel: float = 0.0
 
 
+@dataclass(frozen=True, slots=True)
+class Breather:
+    """A vessel under pressure that takes in and gives out through one line at each use of a tap.
+
+    Attributes:
+        pool: the pool it is.
+        line: the line through which it breathes.
+        share: share of its content that changes at each use [1]; common practice.
+    """
+
+    pool: str
+    line: str
+    share: float = 0.4
+
+
 @dataclass(frozen=True, eq=False)
 class CoachNetwork:
     """All of one coach's plumbing, as one case takes it.
@@ -184,6 +199,7 @@ class CoachNetwork:
     heater_ports: Mapping[str, tuple[str, str]] = field(
         default_factory=lambda: MappingProxyType({})
     )
+    breathers: tuple[Breather, ...] = ()
 
     @cached_property
     def links_of(self) -> Mapping[str, tuple[Link, ...]]:

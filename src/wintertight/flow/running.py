@@ -234,8 +234,22 @@ class Running:
         flow = self.flow_m3_s
         return self.network.case.chunk_m3 / flow if flow > STILL_M3_S else np.inf
 
+    def _breathe(self) -> None:
+        """Let accumulators take in from their lines what they gave out while the tap ran."""
+        for breather in self.network.breathers:
+            spec = self.network.pools[breather.pool]
+            vessel = VesselHeld(spec.volume_m3, self.pools[breather.pool][1:] / spec.volume_m3)
+            drawn = Stream.of(breather.share * spec.volume_m3, self.held[breather.line].mean())
+            gone = vessel.push(drawn, forward=True)
+            self.pools[breather.pool] = five(vessel.mean() * spec.volume_m3, spec.volume_m3)
+            # The pump makes up for what the line gave.
+            self._came_in += five(drawn.component_volumes, drawn.volume_m3)
+            self._went_out += five(gone.component_volumes, gone.volume_m3)
+
     def finish(self) -> State:
         """Give the state after the run."""
+        if self._moved:
+            self._breathe()
         flowed = {link: "flowed" for link in self._moved if link in self.held}
         treated = {**self.state.treated, **flowed}
         books = Books(

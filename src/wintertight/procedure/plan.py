@@ -20,8 +20,9 @@ from wintertight.procedure.bands import Band, draw, fill_draws, handling_draws
 from wintertight.procedure.handling import HANDLING_S
 from wintertight.procedure.hazards import hazard_of, product_refused
 from wintertight.procedure.missed import missed_steps
-from wintertight.procedure.pump_method import CUP_M3, PumpMethod
-from wintertight.procedure.roles import Roles
+from wintertight.procedure.phases.filling import fill_outlet
+from wintertight.procedure.phases.finishing import CUP_M3
+from wintertight.procedure.pump_method import pump_job, steps_after_filling, steps_before_filling
 from wintertight.procedure.run_on import OutletPlan, plan_run_ons, share_needed
 from wintertight.procedure.steps import PlannedStep, Step
 from wintertight.procedure.telling import telling_outlets
@@ -29,11 +30,8 @@ from wintertight.procedure.walking import walking_order
 from wintertight.proof.claims import PartProof, Verdict, verdict_of
 from wintertight.proof.judge import Bench, prove_parts
 
-MOST_CUPS = 4
+MOST_CUPS = 8
 """Most cups that are poured into one trap [1]; more is a sign that the product is too weak."""
-
-DRAWN_THROUGH = ("antifreeze hose", "demand pump", "city inlet")
-"""What the antifreeze is drawn through, best first."""
 
 METHODS = ("pump", "hand-pump", "air", "air-then-pump", "drain", "hold")
 """Every method that has a name here; only the first has a planner so far."""
@@ -132,17 +130,15 @@ def plan_coach(
     """
     _check_choice(method, product)
     careful = build_network(card, CAREFUL)
-    planner = _pump_method(card, careful, product)
-    early = planner.steps_before_filling()
+    job = pump_job(card, careful, product)
+    early = steps_before_filling(job)
     arrived = arriving_state(careful)
     set_up = replay(careful, arrived, _actions(early))
-    order = walking_order(careful, set_up.end, careful.sources[planner.hose].node)
+    order = walking_order(careful, set_up.end, careful.sources[job.hose].node)
     outlets = plan_run_ons(Bench(card, careful, set_up.end, low_degC, product), product, order)
-    fills = tuple(planner.fill_step(o.outlet, Until(run_on_s=o.run_on_s)) for o in outlets)
+    fills = tuple(fill_outlet(job, o.outlet, Until(run_on_s=o.run_on_s)) for o in outlets)
     filled = outlets[-1].moment.state if outlets else set_up.end
-    late = planner.steps_after_filling(
-        cups=_cups(Bench(card, careful, filled, low_degC, product), product)
-    )
+    late = steps_after_filling(job, _cups(Bench(card, careful, filled, low_degC, product), product))
     end = replay(careful, filled, _actions(late))
     moments = (*set_up.moments, *(o.moment for o in outlets), *end.moments)
     trace = Trace(careful, arrived, moments)
@@ -194,23 +190,6 @@ def _check_choice(method: str, product: Product) -> None:
             " potable line; expected propylene glycol"
         )
         raise ChoiceError(message)
-
-
-def _pump_method(card: Card, network: CoachNetwork, product: Product) -> PumpMethod:
-    """Find the pump, and what the antifreeze is drawn through."""
-    pumps = Roles(card, network).of_kind("demand pump")
-    hoses = sorted(
-        (
-            c.id
-            for c in network.controls.values()
-            if c.thing == "hose" and c.id in network.sources and "in the jug" in c.settings
-        ),
-        key=lambda name: DRAWN_THROUGH.index(card.fitting[network.controls[name].part].kind),
-    )
-    if not pumps or not hoses:
-        message = "this coach has no pump that could draw antifreeze; expected a demand pump"
-        raise ChoiceError(message)
-    return PumpMethod(card, network, product, pumps[0].id, hoses[0])
 
 
 def _actions(steps: Iterable[Step]) -> list[Action]:

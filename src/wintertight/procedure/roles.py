@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from wintertight.coach.card import Card, Fitting
+from wintertight.coach.kinds import KINDS
 from wintertight.flow.coach_network import CoachNetwork
 
 
@@ -19,8 +20,17 @@ class Roles:
         return tuple(f for f in self.card.fittings if f.seen == "present" and f.kind in kinds)
 
     def valves(self, role: str) -> tuple[Fitting, ...]:
-        """Give the present valves of one role."""
-        return tuple(f for f in self.card.fittings if f.seen == "present" and f.role == role)
+        """Give the present two-way valves of one role."""
+        return tuple(f for f in self.of_kind("ball valve") if f.role == role)
+
+    def positions(self, use: str) -> tuple[tuple[Fitting, str], ...]:
+        """Give the many-way valves that have a position for a use, and its name."""
+        return tuple(
+            (fitting, position.name)
+            for fitting in self.of_kind("three-way valve", "service panel")
+            for position in fitting.positions
+            if position.use == use
+        )
 
     def controls(self, thing: str, only: Callable[[Fitting], bool] | None = None) -> Iterator[str]:
         """Give the controls of one thing, such as every tap, in the order of the card."""
@@ -32,7 +42,12 @@ class Roles:
     @property
     def taps(self) -> tuple[str, ...]:
         """Taps that can be left open: all but toilets, whose pedal springs back."""
-        return tuple(self.controls("tap", lambda f: f.kind != "gravity toilet"))
+        return tuple(self.controls("tap", lambda f: KINDS[f.kind].relief != "hold toilet pedal"))
+
+    @property
+    def heads(self) -> tuple[str, ...]:
+        """Heads of showers and sprayers that can be shut."""
+        return tuple(self.controls("head"))
 
     @property
     def low_points(self) -> tuple[str, ...]:

@@ -1,8 +1,8 @@
 """The few outlets whose first colour says most about all the rest.
 
 Until readings can choose better: of the hot sides, the cold sides and the toilets, those that take
-longest to colour, and the outside shower, which is often forgotten (common practice). An outlet that
-colours at once tells nothing, and nobody can time it.
+longest to colour, and the outside shower, which is often forgotten (common practice). An outlet
+that colours at once tells nothing, and nobody can time it.
 """
 
 from wintertight.coach.card import Card

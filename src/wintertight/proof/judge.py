@@ -66,7 +66,23 @@ def prove_parts(bench: Bench) -> tuple[PartProof, ...]:
         A proof for each line, fitting, tank and trap that holds anything, then one for each part
         without a model, and one for each kind nobody has looked for.
     """
-    return (*_wetted(bench), *_pools(bench), *_unknown(bench))
+    found = (*_wetted(bench), *_pools(bench))
+    return (*(_by_its_maker(bench, part) for part in found), *_unknown(bench))
+
+
+def _by_its_maker(bench: Bench, part: PartProof) -> PartProof:
+    """Let a maker's own steps, once ticked, stand in place of the general ones."""
+    owner = part.id.partition("/")[0]
+    if bench.state.settings.get(f"{owner}/maker's steps") != "done":
+        return part
+    return replace(
+        part,
+        claim="drained",
+        safe=True,
+        reason="maker's steps",
+        evidence=(*part.evidence, Evidence("attested", "maker's steps")),
+        look_at=False,
+    )
 
 
 def _wetted(bench: Bench) -> Iterator[PartProof]:
@@ -91,7 +107,7 @@ def _prove(  # noqa: PLR0913 - a part in all its parts
     volume = sum(k.volume_m3 for k in links)
     held = [bench.state.held[k.id] for k in links]
     mean = contents_of(np.sum([h.mean() * h.volume_m3 for h in held], axis=0) / max(volume, 1e-12))
-    treated = [bench.state.treated[k.id] for k in links]
+    treated = [_history(bench, k) for k in links]
     judged = [
         (section, bench.survival(section, pocket, relieved=relieved), how)
         for h, how in zip(held, treated, strict=True)
@@ -118,7 +134,9 @@ def _prove(  # noqa: PLR0913 - a part in all its parts
         relieved=relieved,
         claim=_claim(survival, worst, how),
         safe=survival.safe,
-        reason="air from the pump" if blown else _reason(survival, perhaps=perhaps, guessed=guessed),
+        reason="air from the pump"
+        if blown
+        else _reason(survival, perhaps=perhaps, guessed=guessed),
         params=dict(survival.params),
         evidence=tuple(_evidence(bench, part, how)),
         look_at=guessed or (survival.safe is not True and how in {"as found", "drain uncertain"}),
@@ -173,6 +191,8 @@ def _badness(judged: tuple[Contents, Survival, str]) -> tuple[int, float, float]
 def _claim(survival: Survival, worst: Contents, how: str) -> Claim:
     if survival.safe is not True:
         return "unproven"
+    if how == "removed":
+        return "removed"
     if how in {"drained", "emptied"}:
         return "drained"
     return "swept" if worst.air >= MOSTLY else "filled"
@@ -193,8 +213,7 @@ def _pools(bench: Bench) -> Iterator[PartProof]:
         total = float(volumes.sum())
         contents = contents_of(volumes[1:] / total)
         survival = bench.survival(contents, "open", relieved=True)
-        stirred = bench.network.pools[part].stirred
-        how = "flowed" if stirred else "drained"
+        how = _pool_history(bench, part)
         yield PartProof(
             id=part,
             kind=fitting.kind,
@@ -212,6 +231,21 @@ def _pools(bench: Bench) -> Iterator[PartProof]:
             evidence=(Evidence("computed", f"content {how}"),),
             look_at=survival.safe is not True,
         )
+
+
+def _history(bench: Bench, link: Link) -> str:
+    """Tell how a link came by its content."""
+    if bench.state.settings.get(f"{link.part}/body") == "removed":
+        return "removed"
+    return bench.state.treated[link.id]
+
+
+def _pool_history(bench: Bench, pool: str) -> str:
+    """Tell how a pool came by its content."""
+    spec = bench.network.pools[pool]
+    if bench.state.settings.get(f"{spec.part}/body") == "removed":
+        return "removed"
+    return "flowed" if spec.stirred else "drained"
 
 
 def _unknown(bench: Bench) -> Iterator[PartProof]:

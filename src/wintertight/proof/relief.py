@@ -19,8 +19,8 @@ def is_relieved(fitting: Fitting, network: CoachNetwork, state: State) -> bool:
     """
     relief = KINDS[fitting.kind].relief
     controls = [c for c in network.controls.values() if c.part == fitting.id]
-    if relief in {"leave tap open", "leave low point open"}:
-        taps = [c for c in controls if c.thing in {"tap", "valve"}]
+    if relief in {"leave tap open", "leave spray open"}:
+        taps = [c for c in controls if c.thing in {"tap", "head"}]
         return bool(taps) and all(state.settings[c.id] == "open" for c in taps)
     if relief in {"loosen strainer bowl", "loosen filter bowl"}:
         return state.settings.get(f"{fitting.id}/bowl") in {"loose", "off"}

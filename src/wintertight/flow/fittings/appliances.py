@@ -4,11 +4,11 @@ from wintertight.coach.card import Fitting
 from wintertight.flow.coach_network import Gate, Pool
 from wintertight.flow.fittings.workbench import Workbench
 
-SUMP_M3 = {"washer": 1.5e-3, "dishwasher": 1.0e-3, "macerating toilet": 1.0e-3}
-"""What stays in a sump and its drain pump [m3]; common practice."""
+SUMP_M3 = {"washer": 0.5e-3, "dishwasher": 0.3e-3, "macerating toilet": 0.5e-3}
+"""What stays in a sump and its drain pump once they have pumped out [m3]; common practice."""
 
-MOULD_M3 = 0.1e-3
-"""What the mould of an ice maker holds [m3]; common practice."""
+MOULD_M3 = 0.15e-3
+"""What the valve, the fill tube and the mould of an ice maker hold [m3]; common practice."""
 
 
 def build_with_sump(bench: Workbench, fitting: Fitting) -> None:
@@ -18,7 +18,9 @@ def build_with_sump(bench: Workbench, fitting: Fitting) -> None:
         fitting.id, SUMP_M3[fitting.kind], stirred=True, drops_to=bench.pool_below(fitting)
     )
     for port in fitting.ports:
-        name = bench.control(fitting, "valve of a machine", "shut | open", f".{port}" if port else "")
+        name = bench.control(
+            fitting, "valve of a machine", "shut | open", f".{port}" if port else ""
+        )
         bench.outlet(fitting, port, Gate(name, frozenset({"open"})), sump)
 
 

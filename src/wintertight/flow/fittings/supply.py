@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from wintertight.coach.card import Fitting
 from wintertight.coach.quantity import Quantity
-from wintertight.flow.coach_network import Gate, Link, Opening, Pool, Source
+from wintertight.flow.coach_network import Breather, Gate, Link, Opening, Pool, Source
 from wintertight.flow.fittings.workbench import Workbench, height_of
 from wintertight.flow.losses import (
     GALLON_PER_MINUTE,
@@ -37,9 +37,7 @@ def build_fresh_tank(bench: Workbench, fitting: Fitting) -> None:
     in_use = Gate(bench.control(fitting, "tank", "in use"), frozenset({"in use"}))
     head = height_of(fitting) + TANK_LEVEL_M
     bench.source(fitting, in_use, head, "/outlet", fitting.id)
-    bench.openings.append(
-        Opening(fitting.id, height_of(fitting), Gate(drain, frozenset({"open"})))
-    )
+    bench.openings.append(Opening(fitting.id, height_of(fitting), Gate(drain, frozenset({"open"}))))
     bench.pools[fitting.id] = Pool(
         fitting.id, bench.hollow_m3(fitting), stirred=False, heel=TANK_HEEL
     )
@@ -134,8 +132,16 @@ def build_membrane(bench: Workbench, fitting: Fitting) -> None:
     bench.pools[f"{fitting.id}/tank"] = Pool(
         fitting.id, bench.hollow_m3(fitting), stirred=False, heel=0.0
     )
-    body = bench.control(fitting, "body", "in place | removed", "/body")
-    bench.outlet(fitting, "", Gate(body, frozenset({"removed"})), "", resistance=None)
+    bench.control(fitting, "body", "in place | removed", "/body")
+    bench.simple_outlet(fitting, "line end", "joined | off", "off")
+
+
+def build_accumulator(bench: Workbench, fitting: Fitting) -> None:
+    """Add a vessel that fills and empties a little through its one line at each use of a tap."""
+    bench.joint(fitting)
+    bench.pools[fitting.id] = Pool(fitting.id, bench.hollow_m3(fitting), stirred=True)
+    lines = [k.id for k in bench.card.lines if fitting.id in {k.start.fitting, k.end.fitting}]
+    bench.breathers += [Breather(fitting.id, line) for line in lines[:1]]
 
 
 def build_loose(bench: Workbench, fitting: Fitting) -> None:

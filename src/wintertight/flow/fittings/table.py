@@ -21,6 +21,7 @@ BUILDERS: Mapping[str, Builder] = MappingProxyType(
         "filter housing": supply.build_bowl,
         "demand pump": supply.build_pump,
         "city inlet": supply.build_city_inlet,
+        "accumulator": supply.build_accumulator,
         "softener": supply.build_removed,
         "UV sleeve": supply.build_removed,
         "membrane filter": supply.build_membrane,
@@ -62,4 +63,4 @@ BUILDERS: Mapping[str, Builder] = MappingProxyType(
         "macerator": waste.build_macerator,
     }
 )
-"""Builder of each kind that has a model; an accumulator has none yet."""
+"""Builder of each kind."""

@@ -7,6 +7,7 @@ from wintertight.coach.kinds import KINDS
 from wintertight.coach.quantity import Quantity
 from wintertight.flow.case import Case
 from wintertight.flow.coach_network import (
+    Breather,
     Control,
     Gate,
     Holding,
@@ -36,6 +37,7 @@ class Workbench:
     pools: dict[str, Pool] = field(default_factory=dict)
     heights_m: dict[str, float] = field(default_factory=dict)
     heater_ports: dict[str, tuple[str, str]] = field(default_factory=dict)
+    breathers: list[Breather] = field(default_factory=list)
     unmodelled: list[str] = field(default_factory=list)
 
     def control(self, fitting: Fitting, thing: str, settings: str, suffix: str = "") -> str:
@@ -73,7 +75,7 @@ class Workbench:
         """Add a place where lines join, and nothing else."""
         self.heights_m[fitting.id] = height_of(fitting)
 
-    def through(  # noqa: PLR0913 - one link in all its parts
+    def through(
         self,
         fitting: Fitting,
         gate: Gate | None = None,

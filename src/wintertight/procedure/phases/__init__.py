@@ -1,0 +1,1 @@
+"""The stretches of a job, one module each."""

@@ -1,0 +1,160 @@
+"""Water out: by gravity, by hand, and behind the pump's air."""
+
+from collections.abc import Iterator
+
+from wintertight.coach.card import Fitting
+from wintertight.flow.actions import Action
+from wintertight.flow.running import Until
+from wintertight.procedure.job import Job, step
+from wintertight.procedure.steps import Step
+
+DRY_RUN_S = 12.0
+"""How long the pump runs on an empty tank, to clear the tank's own line [s]; common practice."""
+
+BRIDGED = ("softener", "UV sleeve")
+"""Kinds that leave a gap in a line when they are taken out: a hose bridges it."""
+
+
+def drain(job: Job) -> Iterator[Step]:
+    """Give the steps that take water out."""
+    yield step(
+        "open taps",
+        "drain",
+        *(Action("set", tap, "open") for tap in (*job.roles.taps, *job.roles.heads)),
+        setting="open",
+    )
+    for tank in job.roles.of_kind("fresh tank"):
+        yield step(
+            "open tank drain",
+            "drain",
+            Action("set", f"{tank.id}/drain", "open"),
+            part=tank.id,
+            setting="open",
+        )
+    if job.roles.low_points:
+        yield step(
+            "open low points",
+            "drain",
+            *(Action("set", low, "open") for low in job.roles.low_points),
+            setting="open",
+            count=float(len(job.roles.low_points)),
+        )
+    for heater in job.roles.of_kind("tank heater"):
+        yield from _open_heater(heater)
+    if job.has_bypass:
+        yield from (_plug_out(heater) for heater in job.roles.of_kind("on-demand heater"))
+    for rinse in job.roles.of_kind("tank rinse"):
+        yield step(
+            "open rinse inlet",
+            "drain",
+            Action("set", f"{rinse.id}/inlet", "open"),
+            part=rinse.id,
+            setting="open",
+        )
+    yield step("let it drain", "drain", Action("drain"))
+    yield from _by_hand(job)
+    outlet = next(iter((*job.roles.low_points, *job.network.outlets)), None)
+    if outlet and job.roles.of_kind("fresh tank"):
+        yield _run_dry(job, outlet)
+    wastes = job.roles.of_kind("gray tank", "black tank")
+    if wastes:
+        gates = [f"{tank.id}/gate" for tank in wastes]
+        yield step(
+            "empty waste tanks",
+            "drain",
+            *(Action("set", gate, "open") for gate in gates),
+            Action("drain"),
+            *(Action("set", gate, "shut") for gate in gates),
+            setting="emptied",
+            cautions=("sewer hose apart",),
+        )
+
+
+def _open_heater(heater: Fitting) -> Iterator[Step]:
+    yield step(
+        "open relief",
+        "drain",
+        Action("set", f"{heater.id}/relief", "open"),
+        part=heater.id,
+        setting="relief lever open",
+        cautions=("hot water",),
+    )
+    yield _plug_out(heater)
+
+
+def _plug_out(heater: Fitting) -> Step:
+    anode = heater.tank == "steel with anode"
+    return step(
+        "plug out",
+        "drain",
+        Action("set", f"{heater.id}/plug", "out"),
+        part=heater.id,
+        setting="plug out",
+        cautions=("plug under pressure", "hot water"),
+        anode="yes" if anode else "no",
+    )
+
+
+def _by_hand(job: Job) -> Iterator[Step]:
+    """Give the steps that empty by hand what gravity leaves."""
+    for bowl in job.roles.of_kind("filter housing"):
+        yield step(
+            "cartridge out",
+            "drain",
+            Action("set", f"{bowl.id}/cartridge", "out"),
+            Action("set", f"{bowl.id}/bowl", "off"),
+            Action("set", f"{bowl.id}/bowl", "tight"),
+            part=bowl.id,
+            setting="cartridge out, bowl emptied and back on",
+        )
+    for body in job.roles.controls("body"):
+        fitting = job.card.fitting[job.network.controls[body].part]
+        yield step(
+            "take out",
+            "drain",
+            Action("set", body, "removed"),
+            part=fitting.id,
+            setting="removed",
+            bridged="yes" if fitting.kind in BRIDGED else "no",
+        )
+    for filtered in job.roles.of_kind("fridge filter"):
+        yield step(
+            "fridge filter out",
+            "drain",
+            Action("set", f"{filtered.id}/filter", "bypass plug in"),
+            part=filtered.id,
+            setting="bypass plug in",
+        )
+    for maker in job.roles.of_kind("ice maker"):
+        yield step(
+            "clear ice maker",
+            "drain",
+            Action("set", f"{maker.id}/mould", "emptied"),
+            part=maker.id,
+            setting="emptied",
+        )
+    for control in job.roles.controls("maker's steps"):
+        fitting = job.card.fitting[job.network.controls[control].part]
+        yield step(
+            "maker's steps",
+            "drain",
+            Action("set", control, "done"),
+            part=fitting.id,
+            setting="done",
+            steps="; ".join(fitting.makers_steps),
+        )
+
+
+def _run_dry(job: Job, outlet: str) -> Step:
+    """Clear the line from the fresh tank: the pump draws air through it, the rest falls back."""
+    return step(
+        "run pump dry",
+        "drain",
+        Action("set", f"{job.pump}/switch", "on"),
+        Action("run", outlet, until=Until(seconds=DRY_RUN_S)),
+        Action("set", f"{job.pump}/switch", "off"),
+        Action("drain"),
+        part=job.pump,
+        setting="on, then off",
+        seconds=DRY_RUN_S,
+    )

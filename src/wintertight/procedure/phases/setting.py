@@ -1,0 +1,70 @@
+"""Every handle as it must stand before the pump runs."""
+
+from collections.abc import Iterator
+
+from wintertight.flow.actions import Action
+from wintertight.procedure.job import Job, step
+from wintertight.procedure.steps import Step
+
+
+def set_handles(job: Job) -> Iterator[Step]:
+    """Give the steps that set handles, put the hose into the jug and start the pump."""
+    yield step(
+        "shut everything",
+        "set",
+        *(Action("set", tap, "shut") for tap in (*job.roles.taps, *job.roles.low_points)),
+        setting="shut",
+    )
+    if job.has_bypass:
+        yield _set_bypass(job)
+    else:
+        for heater in job.roles.of_kind("tank heater"):
+            yield step(
+                "close heater",
+                "set",
+                Action("set", f"{heater.id}/plug", "in"),
+                Action("set", f"{heater.id}/relief", "shut"),
+                part=heater.id,
+                setting="plug in, relief shut",
+            )
+    yield _draw_from_jug(job)
+    yield step(
+        "pump on", "set", Action("set", f"{job.pump}/switch", "on"), part=job.pump, setting="on"
+    )
+
+
+def _set_bypass(job: Job) -> Step:
+    bypasses = job.roles.valves("heater bypass")
+    into, out = job.roles.valves("heater cold"), job.roles.valves("heater hot")
+    named = job.roles.positions("heater bypass")
+    part = bypasses[0].id if bypasses else named[0][0].id
+    return step(
+        "set bypass",
+        "set",
+        *(Action("set", valve.id, "across") for valve in (*into, *out)),
+        *(Action("set", bypass.id, "along") for bypass in bypasses),
+        *(Action("set", valve.id, name) for valve, name in named),
+        part=part,
+        setting="along" if bypasses else named[0][1],
+        valves=", ".join(v.name or v.id for v in (*into, *out)),
+    )
+
+
+def _draw_from_jug(job: Job) -> Step:
+    tank_valves = job.roles.valves("tank suction")
+    jug_valves = job.roles.valves("antifreeze inlet")
+    named = job.roles.positions("antifreeze")
+    part = jug_valves[0].id if jug_valves else job.hose.partition("/")[0]
+    return step(
+        "draw from jug",
+        "set",
+        *(Action("set", valve.id, "across") for valve in tank_valves),
+        *(Action("set", valve.id, "along") for valve in jug_valves),
+        *(Action("set", valve.id, name) for valve, name in named),
+        Action("set", job.hose, "in the jug"),
+        Action("feed", job.hose, contents=job.product.contents()),
+        part=part,
+        setting="along" if jug_valves else "in the jug",
+        cautions=("right product",),
+        product=job.product.name,
+    )
