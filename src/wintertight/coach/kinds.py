@@ -155,7 +155,11 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
         ),
         # heat
         "tank heater": Kind(
-            ports=("cold", "hot"), hollow_m3=22.7 * LITRE, mixing="vessel", pocket="sealed"
+            ports=("cold", "hot"),
+            hollow_m3=22.7 * LITRE,
+            mixing="vessel",
+            pocket="relieved",
+            relief="open heater",
         ),
         "on-demand heater": Kind(ports=("cold", "hot"), hollow_m3=1.2 * LITRE, mixing="displaced"),
         "hydronic coil": Kind(ports=("cold", "hot"), hollow_m3=0.6 * LITRE, mixing="displaced"),

@@ -20,7 +20,8 @@ COLOUR_SHARE = 0.10
 """Share of the supply's strength at which colour shows at an outlet [1]; common practice."""
 
 LIMIT_M3 = 12e-3
-"""Volume after which an outlet that never clears is given up [m3]; about three gallons."""
+"""Volume, beyond what its way holds, after which an outlet that never clears is given up [m3]:
+about three gallons."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +32,7 @@ class Until:
         run_on_s: seconds after first colour at the watched outlet [s].
         seconds: seconds in all [s].
         volume_m3: volume in all [m3].
-        limit_m3: volume after which the run is given up [m3].
+        limit_m3: volume, beyond what its way holds, after which the run is given up [m3].
     """
 
     run_on_s: float | None = None
@@ -48,7 +49,7 @@ class OutletRun:
         outlet: its control.
         volume_m3: what came out [m3].
         seconds: how long it ran [s].
-        first_colour_s: when colour showed [s]; None if it never did.
+        first_colour_s: when colour showed, and stayed [s]; None if it never did.
         first_colour_m3: what had come out by then [m3].
         strength: share of the supply's strength in the last of what came out [1].
         given_up: stopped at the limit.
@@ -173,7 +174,12 @@ class Running:
         wet = stream.shares[:, AIR] < 0.5  # noqa: PLR2004 - more liquid than air
         if wet.any():
             self.strength[outlet] = float(strengths[wet][-1])
+        # Colour that goes away again was what the hose still held: only colour that stays counts.
+        clear = np.flatnonzero(wet & (strengths < COLOUR_SHARE))
         shown = np.flatnonzero(wet & (strengths >= COLOUR_SHARE))
+        if len(clear):
+            self.colour_s.pop(outlet, None)
+            shown = shown[shown > clear[-1]]
         if outlet not in self.colour_s and len(shown):
             passed = float(stream.volumes[: shown[0]].sum())
             self.colour_m3[outlet] = before + passed
@@ -216,13 +222,14 @@ class Running:
         Returns:
             False if it was given up at the limit, or nothing flows; else True.
         """
+        limit = until.limit_m3 + sum(leg.link.volume_m3 for leg in self.legs)
         while not self.still:
             left = _seconds_left(self, outlet, until)
             if left <= 0.0:
                 return True
             # Where only other outlets flow, this one would never reach its limit.
             dead = np.isinf(left) and not self.flow_at(outlet)
-            if dead or self.volume_m3.get(outlet, 0.0) >= until.limit_m3:
+            if dead or self.volume_m3.get(outlet, 0.0) >= limit:
                 return False
             self.step(min(left, self.chunk_s()))
             if enough and enough(self):

@@ -118,7 +118,7 @@ def arriving_state(network: CoachNetwork, contents: Contents | None = None) -> S
     """
     shares = shares_of(contents) if contents else WATER
     held = {k.id: new_held(k, shares) for k in network.links.values() if k.holding != "nothing"}
-    pools = {p.part: five(shares * p.volume_m3, p.volume_m3) for p in network.pools.values()}
+    pools = {k: five(shares * p.volume_m3, p.volume_m3) for k, p in network.pools.items()}
     state = State(
         settings=MappingProxyType({c.id: c.as_found for c in network.controls.values()}),
         feeds=MappingProxyType({s: Contents.all_water() for s in network.sources}),

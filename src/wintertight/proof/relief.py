@@ -6,6 +6,14 @@ from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.state import State
 
 
+def _a_tap_is_open(network: CoachNetwork, state: State) -> bool:
+    return any(
+        state.settings[outlet] == "open"
+        for outlet in network.outlets
+        if network.controls[outlet].thing == "tap"
+    )
+
+
 def is_relieved(fitting: Fitting, network: CoachNetwork, state: State) -> bool:
     """Tell whether a fitting's rigid pocket has been opened, as everything stands.
 
@@ -28,10 +36,10 @@ def is_relieved(fitting: Fitting, network: CoachNetwork, state: State) -> bool:
         # A ball that stands along the pipe has its bore open to the line on both sides.
         return state.settings.get(fitting.id) in {"along", "half"}
     if relief == "unload pump":
-        off = state.settings.get(f"{fitting.id}/switch") == "off"
-        return off and any(
-            state.settings[outlet] == "open"
-            for outlet in network.outlets
-            if network.controls[outlet].thing == "tap"
+        return state.settings.get(f"{fitting.id}/switch") == "off" and _a_tap_is_open(
+            network, state
         )
+    if relief == "open heater":
+        lever, plug = (state.settings.get(f"{fitting.id}/{x}") for x in ("relief", "plug"))
+        return lever == "open" or plug == "out"
     return fitting.id in state.marks

@@ -108,7 +108,9 @@ def test_emptying_twice_changes_nothing_more() -> None:
     once = refill(state, "line", ONLY_AIR * 0.98, "emptied")
     assert once.mean("line").air == pytest.approx(0.98)
     assert once.mean("line").glycol == pytest.approx(0.01)
-    assert refill(once, "line", ONLY_AIR * 0.95, "drained") is once
+    again = refill(once, "line", ONLY_AIR * 0.95, "drained")
+    assert again.held is once.held
+    assert again.treated["line"] == "drained"
     drier = refill(once, "line", ONLY_AIR * 0.99, "emptied")
     assert drier.mean("line").glycol == pytest.approx(0.005)
     assert once.mean("line").air == pytest.approx(0.98)

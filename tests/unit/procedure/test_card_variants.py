@@ -1,6 +1,7 @@
 import pytest
 
 from tests.unit.procedure.demo_coach import (
+    GALLON_M3,
     PINK,
     SMALL,
     TEXT,
@@ -46,14 +47,14 @@ for _sink in ("kitchen", "lavatory", "shower"):
             "safe",
         ),
         (without(*LOW_POINTS, text=SMALL), "gap"),
-        (without(*BYPASS, text=SMALL), "unproven"),
+        (without(*BYPASS, text=SMALL), "safe"),
         (with_line("filter", 'seen = "not looked at"', SMALL), "gap"),
         (with_line("heater", 'seen = "not looked at"', SMALL), "gap"),
         (with_line("toilet", 'seen = "not looked at"'), "gap"),
         (with_line("city-inlet", 'seen = "not looked at"', SMALL), "unproven"),
         (with_line("suction-tee", 'seen = "not looked at"', SMALL), "unproven"),
         (swapped('role = "heater bypass"\n', "", SMALL), "unproven"),
-        (ICE_MAKER, "unproven"),
+        (ICE_MAKER, "safe"),
         (swapped('"bidet sprayer", ', "", SMALL), "unproven"),
     ],
 )
@@ -65,13 +66,14 @@ def test_each_coach_gets_its_verdict(text: str, verdict: str) -> None:
     assert plan.balance.relative_error < 1e-9
 
 
-def test_a_heater_that_cannot_be_bypassed_leaves_the_hot_side_open() -> None:
-    """Guards that a drained heater without a bypass is named with what lies behind it."""
+def test_a_heater_that_cannot_be_bypassed_is_drained_closed_and_filled() -> None:
+    """Guards the six gallons more that a six-gallon heater takes by common practice."""
     plan = planned(text=without(*BYPASS))
-    bad = {part.id for part in plan.parts if part.safe is not True}
-    assert {"hot-aft-1", "lavatory-hot", "shower-hot"} <= bad
+    assert plan.verdict == "safe"
     assert "no bypass" in {finding.key for finding in plan.findings}
-    assert not any("hot" in (s.step.outlet or "") for s in plan.steps)
+    assert "close heater" in {s.step.key for s in plan.steps}
+    more_gal = (plan.antifreeze.p50 - planned().antifreeze.p50) / GALLON_M3
+    assert 5.5 < more_gal < 7.0
 
 
 def test_a_coach_without_a_pump_is_refused_in_one_line() -> None:

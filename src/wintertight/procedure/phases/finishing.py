@@ -40,6 +40,15 @@ def finish(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:
             part=bowl.id,
             setting="a quarter turn loose",
         )
+    if not job.has_bypass:
+        for heater in job.roles.of_kind("tank heater"):
+            yield step(
+                "open relief",
+                "finish",
+                Action("set", f"{heater.id}/relief", "open"),
+                part=heater.id,
+                setting="relief lever open",
+            )
     contents = job.product.contents()
     for pool, count in cups.items():
         yield step(
