@@ -8,7 +8,7 @@ from pathlib import Path
 
 from tests.engines.epanet_twin import opened_for_fronts
 from wintertight.coach.load import load_card
-from wintertight.flow.actions import Action
+from wintertight.flow.actions import Action, with_outlet_open
 from wintertight.flow.build import build_network
 from wintertight.flow.case import PLUG
 from wintertight.flow.coach_network import CoachNetwork
@@ -66,12 +66,11 @@ def measure() -> Iterator[str]:
     network = pipe_network(coach)
     with ExitStack() as stack:
         solves = []
-        for outlet, link in coach.outlets.items():
+        for outlet in coach.outlets:
             folder = Path(stack.enter_context(tempfile.TemporaryDirectory()))
-            setting = next(iter(link.gate.passes)) if link.gate else ""
             solve = opened_for_fronts(
                 network,
-                passes(coach, state.with_setting(outlet, setting)),
+                passes(coach, with_outlet_open(coach, state, outlet)),
                 WATER_M2_S,
                 folder,
                 supply={coach.sources["jug-hose"].node: 1.0},

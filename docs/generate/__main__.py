@@ -11,7 +11,6 @@ from wintertight.coach.schema import card_schema
 DOCS = Path(__file__).resolve().parents[1]
 
 
-
 def card_schema_page() -> str:
     """Give the JSON Schema of a card."""
     return json.dumps(card_schema(), indent=2, ensure_ascii=False) + "\n"

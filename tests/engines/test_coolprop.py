@@ -3,7 +3,7 @@ from collections.abc import Callable
 import numpy as np
 import pytest
 from CoolProp.CoolProp import PropsSI
-from scipy.interpolate import PchipInterpolator  # type: ignore[import-untyped]
+from scipy.interpolate import PchipInterpolator
 
 from wintertight.fluids.contents import Contents
 from wintertight.fluids.curve import MonotoneCurve

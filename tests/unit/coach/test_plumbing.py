@@ -93,7 +93,7 @@ def test_a_check_valve_needs_its_direction() -> None:
 def test_spreads_are_allowed_for(length: str, fits: bool) -> None:  # noqa: FBT001 - a table's column
     """Guards the least length against the arithmetic below."""
     # kitchen-cold spans (0, 5.5, 2.9) ft, 6.22 ft straight. Both ends may be off by 0.1 m, together
-    # 0.14 m or 0.46 ft; a told length by 10 %: 5.9 x 1.1 = 6.49 > 5.75, and 4.4 x 1.1 = 4.84 < 5.75.
+    # 0.14 m or 0.46 ft; a told length by 10 %: 5.9 x 1.1 = 6.49 > 5.75; 4.4 x 1.1 = 4.84 < 5.75.
     text = TEXT.replace('{ guessed = "9.4 ft", spread = "25 %" }', f'"{length}"')
     assert (not plumbing_faults(Card.model_validate(tomllib.loads(text)))) is fits
 

@@ -62,7 +62,7 @@ def test_colour_shows_after_the_volume_of_the_line() -> None:
     [
         (Until(volume_m3=0.25 * LITRE), 0.25),
         (Until(volume_m3=2.0 * LITRE), 2.0),
-        (Until(volume_m3=9.0 * LITRE, limit_m3=1.0 * LITRE), 1.1),  # the line holds 0.1
+        (Until(volume_m3=9.0 * LITRE, limit_m3=1.0 * LITRE), 1.5),  # its way holds 0.5
     ],
 )
 def test_a_run_stops_by_volume(until: Until, litres: float) -> None:
