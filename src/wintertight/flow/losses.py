@@ -9,19 +9,18 @@ import math
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from wintertight.units import GALLON_M3, INCH_M, PSI_PA
+
 GRAVITY = 9.80665
 """Standard gravity [m/s2]."""
 
 WATER_DENSITY = 998.2
 """Water at 20 degC [kg/m3]."""
 
-GALLON_PER_MINUTE = 3.785411784e-3 / 60.0
+GALLON_PER_MINUTE = GALLON_M3 / 60.0
 """One US gallon per minute [m3/s]."""
 
-PSI = 6894.757293168
-"""One pound per square inch [Pa]."""
-
-HALF_INCH_BORE_M = 0.485 * 0.0254
+HALF_INCH_BORE_M = 0.485 * INCH_M
 """Bore of half-inch PEX, to which loss coefficients refer [m]."""
 
 BEND_LOSS = 1.2
@@ -87,13 +86,13 @@ def emitter_resistance(kind: str) -> float:
 
     Example:
         >>> head_m = emitter_resistance("shower") * (1.8 * GALLON_PER_MINUTE) ** 2
-        >>> round(head_m * WATER_DENSITY * GRAVITY / PSI, 6)
+        >>> round(head_m * WATER_DENSITY * GRAVITY / PSI_PA, 6)
         40.0
 
     Sources: common-practice
     """
     gallons, psi = EMITTERS[kind]
-    head = psi * PSI / (WATER_DENSITY * GRAVITY)
+    head = psi * PSI_PA / (WATER_DENSITY * GRAVITY)
     return head / (gallons * GALLON_PER_MINUTE) ** 2
 
 

@@ -9,18 +9,18 @@ from wintertight.flow.fittings.workbench import Workbench, height_of
 from wintertight.flow.losses import (
     GALLON_PER_MINUTE,
     GRAVITY,
-    PSI,
     WATER_DENSITY,
     fitting_resistance,
 )
+from wintertight.units import PSI_PA
 
 USUAL_PUMP_OPEN = Quantity.known(3.0 * GALLON_PER_MINUTE, "guessed")
 """Open flow of a small demand pump [m3/s]; common practice."""
 
-USUAL_PUMP_CUT_OFF = Quantity.known(50.0 * PSI, "guessed")
+USUAL_PUMP_CUT_OFF = Quantity.known(50.0 * PSI_PA, "guessed")
 """Pressure at which a small demand pump stops [Pa]; common practice."""
 
-CITY_HEAD_M = 40.0 * PSI / (WATER_DENSITY * GRAVITY)
+CITY_HEAD_M = 40.0 * PSI_PA / (WATER_DENSITY * GRAVITY)
 """City pressure behind a regulator [m]; common practice."""
 
 TANK_LEVEL_M = 0.2
