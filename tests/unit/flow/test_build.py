@@ -8,11 +8,12 @@ from wintertight.flow.actions import Action
 from wintertight.flow.build import build_network
 from wintertight.flow.case import BEST, CAREFUL, PLUG, Case
 from wintertight.flow.hydraulics import half_turned, pipe_network, steady_flow
-from wintertight.flow.losses import EMITTERS, GALLON_PER_MINUTE, PSI
+from wintertight.flow.losses import EMITTERS, GALLON_PER_MINUTE
 from wintertight.flow.replay import Trace, replay
 from wintertight.flow.running import Until
 from wintertight.flow.state import arriving_state
 from wintertight.fluids.contents import Contents
+from wintertight.units import PSI_PA
 
 CARD = load_card(
     Path(__file__).parents[3] / "src/wintertight/demo/cards/middle-travel-trailer.toml"
@@ -75,7 +76,7 @@ def test_a_fixture_gives_its_flow_at_its_pressure(kind: str) -> None:
     from wintertight.flow.losses import emitter_resistance  # noqa: PLC0415 - beside its check
 
     gallons, psi = EMITTERS[kind]
-    head_m = psi * PSI / (998.2 * 9.80665)
+    head_m = psi * PSI_PA / (998.2 * 9.80665)
     assert np.sqrt(head_m / emitter_resistance(kind)) == pytest.approx(gallons * GALLON_PER_MINUTE)
 
 
