@@ -7,7 +7,7 @@ import numpy.typing as npt
 import pytest
 
 from tests.conftest import Published
-from tests.engines.epanet_twin import crossing_time, epanet_flow, epanet_fronts
+from tests.engines.epanet_twin import crossing_time, epanet_flow, settled_fronts
 from wintertight.coach.load import load_card
 from wintertight.flow.build import build_network
 from wintertight.flow.case import PLUG
@@ -144,7 +144,7 @@ def fronts_there(
     moving = dict(zip(COACH.links, flow != 0.0, strict=True))
     # Its solver does not settle with many wide pipes that carry nothing.
     is_open = np.array([moving[name.removeprefix("hollow ")] for name in twin.link_ids])
-    times, seen = epanet_fronts(
+    times, seen = settled_fronts(
         twin,
         is_open,
         WATER_M2_S,
@@ -153,7 +153,6 @@ def fronts_there(
         watch=[f"after {link}"],
         duration_s=seconds,
         slow=slow,
-        widening=5.0,
     )
     return times, seen[f"after {link}"]
 
