@@ -169,22 +169,6 @@ def epanet_fronts(  # noqa: PLR0913 - a run has these inputs
     return np.array(times), {name: np.array(values) for name, values in seen.items()}
 
 
-def settled_fronts(
-    *args: Any, widenings: Sequence[float] = (5.0, 6.0, 8.0, 4.0, 3.0), **kwargs: Any
-) -> tuple[Floats, dict[str, Floats]]:
-    """Follow fronts as ``epanet_fronts`` does, with the first widening with which EPANET settles.
-
-    Which one that is hangs on the last digits of the network, the fronts do not.
-    """
-    *first, last = widenings
-    for widening in first:
-        try:
-            return epanet_fronts(*args, widening=widening, **kwargs)
-        except UnbalancedError:
-            continue
-    return epanet_fronts(*args, widening=last, **kwargs)
-
-
 @contextmanager
 def opened_for_timing(
     network: PipeNetwork, open_links: Bools, viscosity_m2_s: float, folder: Path

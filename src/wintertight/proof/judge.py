@@ -134,9 +134,7 @@ def _prove(  # noqa: PLR0913 - a part in all its parts
         relieved=relieved,
         claim=_claim(survival, worst, how),
         safe=survival.safe,
-        reason="air from the pump"
-        if blown
-        else _reason(survival, perhaps=perhaps, guessed=guessed),
+        reason=_reason(survival, perhaps=perhaps, guessed=guessed, blown=blown),
         params=dict(survival.params),
         evidence=tuple(_evidence(bench, part, how)),
         look_at=guessed or (survival.safe is not True and how in {"as found", "drain uncertain"}),
@@ -159,7 +157,9 @@ def _has_no_purpose(fitting: Fitting | None) -> bool:
     return fitting is not None and fitting.kind in ROLES and fitting.role is None
 
 
-def _reason(survival: Survival, *, perhaps: bool, guessed: bool) -> str:
+def _reason(survival: Survival, *, perhaps: bool, guessed: bool, blown: bool) -> str:
+    if blown:
+        return "air from the pump"
     if perhaps:
         return "may not have drained"
     return "not looked at" if guessed else survival.reason_key

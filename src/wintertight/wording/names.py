@@ -6,6 +6,9 @@ from wintertight.coach.card import Card, Fitting
 from wintertight.wording.catalogue import catalogue, say
 
 _SIDES = frozenset({"hot", "cold"})
+_INSIDE = {"sump": "sump", "jets": "jets", "mould": "mould", "tank": "inside"}
+"""What is inside a fitting and holds water of its own, and how it is named."""
+
 _ANY = "any "
 """In front of a kind nobody has looked for, in the ids of proofs."""
 
@@ -30,6 +33,9 @@ def part_name(card: Card, part: str, language: str = "en") -> str:
     if fitting is None:
         return _line_name(bare, language)
     name = _fitting_name(card, fitting, language)
+    inside = part.partition("/")[2]
+    if inside in _INSIDE:
+        return say("name", _INSIDE[inside], language, part=name)
     if side in _SIDES:
         return say("name", side, language, part=name)
     return name

@@ -7,7 +7,7 @@ from wintertight.procedure.steps import Missed, PlannedStep, Step
 from wintertight.units import System, in_words
 from wintertight.wording.catalogue import catalogue, say, say_best
 from wintertight.wording.names import part_name
-from wintertight.wording.spoken import about, begun, listed, spoken
+from wintertight.wording.spoken import about, begun, counted, listed, spoken
 
 
 def step_text(planned: PlannedStep, card: Card, language: str = "en", system: System = "us") -> str:
@@ -35,6 +35,8 @@ def step_text(planned: PlannedStep, card: Card, language: str = "en", system: Sy
     if "sources" in params:
         sources = str(step.params["sources"]).split(" and ")
         params["sources"] = listed((say("heat", s, language) for s in sources), language)
+    if "cups" in params:
+        params["cups"] = counted(int(float(step.params["cups"])), "cups", language)
     return begun(say_best("step", step.key, _circumstances(planned, card), language, **params))
 
 
@@ -120,4 +122,11 @@ def _handles(step: Step, card: Card, language: str) -> str:
         if names:
             parts = listed(names, language)
             said.append(say("phrase", f"handles {setting}", language, parts=parts))
+    for action in step.actions:
+        fitting = card.fitting.get(action.part)
+        if action.verb == "set" and fitting is not None and fitting.positions:
+            named = part_name(card, action.part, language)
+            said.append(
+                say("phrase", "handles named", language, part=named, position=action.setting)
+            )
     return " ".join(said)

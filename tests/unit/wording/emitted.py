@@ -70,8 +70,20 @@ def step_parameters() -> dict[str, set[str]]:
     """Give the parameters each step's sentence is given by its planner, by key."""
     found: dict[str, set[str]] = {}
     usual = {"part", "setting", "cautions"}
-    for call in calls("procedure", "_step"):
+    for call in calls("procedure", "step"):
         for key in literals(call.args[0]):
             given = {k.arg for k in call.keywords if k.arg} - usual
             found[key] = found.get(key, given) & given
+    return found
+
+
+def returned(folder: str, function: str) -> set[str]:
+    """Give every literal that a function can return."""
+    found: set[str] = set()
+    for path in files(".py", under=PACKAGE / folder):
+        for node in ast.walk(parsed(path)):
+            if isinstance(node, ast.FunctionDef) and node.name == function:
+                for inner in ast.walk(node):
+                    if isinstance(inner, ast.Return):
+                        found |= literals(inner.value)
     return found

@@ -10,6 +10,7 @@ from tests.unit.wording.emitted import (
     argument,
     assigned,
     keywords,
+    returned,
     step_parameters,
 )
 from wintertight.coach.findings import KEYS
@@ -24,17 +25,18 @@ from wintertight.procedure.steps import PHASES, Missed
 from wintertight.proof.claims import Claim, EvidenceKind, Verdict
 from wintertight.wording.english import ENGLISH
 
-TREATED = {"as found", "flowed", "drained", "emptied", "drain uncertain"}
+TREATED = {"as found", "flowed", "drained", "emptied", "drain uncertain", "removed"}
 """How a hollow comes by its content: `wintertight.flow.state.State.treated`."""
 
-STEP_KEYS = set(HANDLING_S) | argument("procedure", "_step", 0)
-CAUTIONS = keywords("procedure", "_step", "cautions") | assigned("procedure", "cautions")
+STEP_KEYS = set(HANDLING_S) | argument("procedure", "step", 0)
+CAUTIONS = keywords("procedure", "step", "cautions") | assigned("procedure", "CAUTIONS")
 REASONS = (
     set(get_args(ReasonKey))
     | argument("proof", "_unproven", 1)
     | argument("proof", "_nothing_known", 2)
     | keywords("proof", "PartProof", "reason")
     | keywords("proof", "replace", "reason")
+    | returned("proof", "_reason")
     | keywords("procedure", "replace", "reason")
 )
 UNKNOWN = {"no model", "not looked at", "nobody has looked"}
@@ -45,10 +47,18 @@ EVIDENCE = (
     | argument("procedure", "Evidence", 1)
     | UNKNOWN
 )
-THINGS = argument("flow", "control", 1)
+THINGS = (
+    argument("flow", "control", 1)
+    | argument("flow", "control_of", 1)
+    | argument("flow", "simple_outlet", 1)
+    | argument("flow", "_drained_pool", 2)
+)
 SETTINGS = {
     s
-    for some in argument("flow", "control", 2) | assigned("flow", "order")
+    for some in argument("flow", "control", 2)
+    | argument("flow", "simple_outlet", 2)
+    | argument("flow", "_drained_pool", 3)
+    | assigned("flow", "order")
     for s in some.split(" | ")
 }
 
@@ -60,7 +70,7 @@ EMITTED: dict[str, set[str]] = {
     "phase": set(PHASES),
     "method": set(METHODS),
     "thing": THINGS,
-    "setting": SETTINGS | keywords("procedure", "_step", "setting"),
+    "setting": SETTINGS | keywords("procedure", "step", "setting"),
     "claim": set(get_args(Claim)),
     "reason": REASONS | UNKNOWN,
     "evidence": EVIDENCE,
@@ -143,7 +153,7 @@ def test_plain_sentences_have_no_names(subject: str) -> None:
 def test_whatever_is_not_proven_has_a_remedy() -> None:
     """Guards that "not proven" always says what would settle it."""
     proven = {"nothing there", "room in the air", "does not freeze", "slush is harmless"}
-    proven |= {"rating holds"}
+    proven |= {"rating holds", "maker's steps"}
     assert sorted((REASONS | UNKNOWN) - proven - set(ENGLISH["settle"])) == []
 
 

@@ -116,19 +116,17 @@ class Workbench:
         )
         self.sources[name] = Source(name, node, link, head_m)
 
-    def outlet(
-        self, fitting: Fitting, port: str, gate: Gate, pool: str, *, resistance: float | None = None
-    ) -> None:
+    def outlet(self, fitting: Fitting, port: str, gate: Gate, pool: str) -> None:
         """Add an outlet from a fitting's node to the open air, holding the fitting's body."""
         node = f"{fitting.id}.{port}" if port else fitting.id
         self.heights_m[node] = self.heights_m[node + AIR] = height_of(fitting)
-        volume = self.hollow_m3(fitting)
+        volume = self.hollow_m3(fitting) if KINDS[fitting.kind].mixing == "displaced" else 0.0
         link = Link(
             id=node + "(outlet)",
             part=fitting.id,
             start=node,
             end=node + AIR,
-            resistance_s2_m5=emitter_resistance(fitting.kind) if resistance is None else resistance,
+            resistance_s2_m5=emitter_resistance(fitting.kind),
             one_way=True,
             holding="plug" if volume else "nothing",
             volume_m3=volume,

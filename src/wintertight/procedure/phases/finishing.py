@@ -58,7 +58,7 @@ def finish(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:
             part=pool,
             setting="poured in",
             cautions=("waste antifreeze",),
-            count=float(count),
+            cups=float(count),
         )
     yield step("take reading", "finish", setting="reading", cautions=("pink proves little",))
     yield step("hang tag", "finish", setting="tag at the main tap")

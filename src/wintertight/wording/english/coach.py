@@ -16,10 +16,13 @@ KINDS: Mapping[str, str] = MappingProxyType(
         "demand pump": "water pump",
         "filter housing": "filter housing",
         "accumulator": "accumulator",
+        "pressure regulator": "pressure regulator",
+        "supply hose": "supply hose",
+        "outside filter": "outside water filter",
         "softener": "water softener",
         "UV sleeve": "UV lamp sleeve",
         "membrane filter": "membrane filter",
-        "city inlet": "town water inlet",
+        "city inlet": "city water inlet",
         "ball valve": "valve",
         "check valve": "check valve",
         "three-way valve": "three-way valve",
@@ -64,6 +67,7 @@ ROLES: Mapping[str, str] = MappingProxyType(
         "heater hot": "valve out of the heater",
         "heater bypass": "bypass valve",
         "branch shut-off": "shut-off valve",
+        "pump suction": "valve at the pump's inlet",
     }
 )
 """What a valve is called that has no name of its own."""
@@ -72,6 +76,10 @@ NAMES: Mapping[str, str] = MappingProxyType(
     {
         "hot": "{part}, hot side",
         "cold": "{part}, cold side",
+        "sump": "sump of the {part}",
+        "jets": "jets of the {part}",
+        "mould": "mould of the {part}",
+        "inside": "tank of the {part}",
         "one of several": "{part} ({id})",
         "line": "line {id}",
         "any": "any {part}",
@@ -92,7 +100,6 @@ FINDINGS: Mapping[str, str] = MappingProxyType(
     {
         "nobody has looked": "{kind}: nobody has looked whether this coach has one.",
         "not looked at": "{part}: on the card, but nobody has looked at it.",
-        "kind not modelled": "{part}: no calculation for such a part yet. Its maker's steps count.",
         "no trap": "{part}: no trap is noted below it. A trap nobody knows of gets no antifreeze.",
         "no way to waste": "{part}: the card does not say which tank it runs to.",
         "no shut-off": (

@@ -6,8 +6,9 @@ from types import MappingProxyType
 STEPS: Mapping[str, str] = MappingProxyType(
     {
         "heat off": "Turn off the heat of the {part}: {sources}. Let it cool.",
-        "pressure off": "Take the town water hose off the {part} and switch the pump off.",
+        "pressure off": "Take the city water hose off the {part} and switch the pump off.",
         "pressure off: demand pump": "Switch the {part} off.",
+        "open shut-off": "Open the {part}: handle along the pipe.",
         "open taps": "Open every tap, hot and cold: {parts}.",
         "open tank drain": "Open the drain of the {part}.",
         "open low points": "Open the low points: {parts}.",
@@ -22,13 +23,31 @@ STEPS: Mapping[str, str] = MappingProxyType(
             "Take the cartridge out of the {part}, empty the bowl and screw it back on without the"
             " cartridge."
         ),
+        "open rinse inlet": "Open the inlet of the {part} and let it run out.",
+        "take out": "Take the {part} off the coach, empty it and store it where it is warm.",
+        "take out: bridged": (
+            "Take the {part} out, empty it, and bridge its place with a short hose."
+        ),
+        "fridge filter out": "Take the cartridge out of the {part} and put its bypass plug in.",
+        "clear ice maker": (
+            "At the {part}: take its line off, let its valve and fill tube run out, and empty the"
+            " mould by hand. It is not to harvest antifreeze."
+        ),
+        "maker's steps": "{part}, by its maker's own steps: {steps}.",
         "run pump dry": (
             "Open the {outlet}, run the {part} for {seconds} on the empty tank, switch it off."
         ),
         "empty waste tanks": "At a dump: empty, rinse and shut again: {parts}.",
         "shut everything": "Shut every tap and low point: {parts}.",
         "set bypass": "Bypass the heater. {handles}",
+        "close heater": (
+            "There is no bypass: put the plug back into the {part} and let the relief lever down."
+            " It will be filled."
+        ),
         "draw from jug": "{handles} Put the antifreeze hose into a full jug of {product}.",
+        "draw from jug: city inlet": (
+            "{handles} Put a short hose on the {part} and its end into a full jug of {product}."
+        ),
         "draw from jug: demand pump": (
             "{handles} Take the tank line off the inlet of the {part}, put a short hose on it and"
             " the end of the hose into a full jug of {product}."
@@ -53,7 +72,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "leave taps open": "Open the taps once more and leave them open: {parts}.",
         "work pedal": "Work the pedal of the {part} once.",
         "loosen bowl": "Turn the bowl of the {part} a quarter turn loose.",
-        "pour a cup": "Pour one cup of antifreeze into the {part}.",
+        "pour a cup": "Pour {cups} of antifreeze into the {part}.",
         "take reading": (
             "Read the strength of what came last from the farthest tap, with an instrument made"
             " for this product. Write it down."
@@ -67,6 +86,7 @@ WHY: Mapping[str, str] = MappingProxyType(
     {
         "heat off": "An empty heater with its heat on is ruined.",
         "pressure off": "Nothing may push water into lines that are being emptied.",
+        "open shut-off": "What is shut off is not filled.",
         "open taps": "Water runs out only where air can come in.",
         "open tank drain": "Water left in the tank finds its way to the pump.",
         "open low points": "What runs out here by itself need not be pushed out later.",
@@ -74,10 +94,16 @@ WHY: Mapping[str, str] = MappingProxyType(
         "plug out": "The heater is emptied and bypassed: no antifreeze is spent on it.",
         "let it drain": "Water left behind thins the antifreeze.",
         "cartridge out": "A cartridge holds water, and antifreeze spoils it.",
+        "open rinse inlet": "It drains by itself once its inlet is open.",
+        "take out": "It cannot be filled, and what stays in it freezes.",
+        "fridge filter out": "A cartridge holds water, and antifreeze spoils it.",
+        "clear ice maker": "An ice maker gives what is in it to drink.",
+        "maker's steps": "Its maker knows what is inside.",
         "run pump dry": "The line from the tank has no other way to empty.",
         "empty waste tanks": "What stays in a tank freezes against its valve.",
         "shut everything": "The pump fills one outlet at a time.",
         "set bypass": "Otherwise the heater swallows the antifreeze for the hot side.",
+        "close heater": "Otherwise the antifreeze runs out of it.",
         "draw from jug": "The pump must draw from the jug and from nowhere else.",
         "pump on": "It fills the lines, and holds pressure from one outlet to the next.",
         "run outlet": "First colour is still weak; the run-on makes the line strong enough.",
@@ -95,6 +121,18 @@ WHY: Mapping[str, str] = MappingProxyType(
 HOW_TO_OPEN: Mapping[str, str] = MappingProxyType(
     {
         "gravity toilet": "hold the pedal down",
+        "vacuum toilet": "hold the pedal down",
+        "macerating toilet": "flush again and again",
+        "cassette toilet": "hold the flush",
+        "washer": "let it fill",
+        "dishwasher": "let it fill",
+        "ice maker": "line off, into a cup",
+        "door dispenser": "hold the lever, cup under it",
+        "membrane filter": "line off, into a bucket",
+        "capped tee": "cap off, bucket under it",
+        "prepared stub": "cap off, bucket under it",
+        "outside shower": "head pinned open",
+        "outside kitchen": "head pinned open",
         "city inlet": "screen out; press the check in with a blunt tool",
         "low point": "bucket under it",
     }
@@ -184,6 +222,18 @@ THINGS: Mapping[str, str] = MappingProxyType(
         "burner": "burner",
         "element": "electric element",
         "coolant": "engine coolant",
+        "head": "head",
+        "body": "whole piece",
+        "filter": "filter",
+        "line end": "end of the line",
+        "lever": "lever",
+        "mould": "mould",
+        "cap": "cap",
+        "named handle": "handle",
+        "diverter": "diverter",
+        "rinse inlet": "inlet",
+        "valve of a machine": "fill valve",
+        "maker's steps": "maker's steps",
     }
 )
 """What a hand sets."""
@@ -216,7 +266,17 @@ SETTINGS: Mapping[str, str] = MappingProxyType(
         "open, then shut": "open, then shut",
         "worked once": "worked once",
         "a quarter turn loose": "a quarter turn loose",
-        "one cup": "one cup",
+        "poured in": "poured in",
+        "in place": "in place",
+        "removed": "taken out",
+        "joined": "joined",
+        "cartridge in": "cartridge in",
+        "bypass plug in": "bypass plug in",
+        "full": "full",
+        "to do": "to do",
+        "done": "done",
+        "recirculate": "recirculating",
+        "plug in, relief shut": "plug in, relief lever down",
         "reading": "reading",
         "tag at the main tap": "tag at the main tap",
     }
@@ -233,6 +293,9 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "and": "{first} and {last}",
         "comma": ", ",
         "more": "{parts}, and {count} more",
+        "cups one": "1 cup",
+        "cups many": "{count} cups",
+        "handles named": "Set the {part} to {position}.",
         "jugs one": "1 jug",
         "jugs many": "{count} jugs",
         "parts one": "1 part",
