@@ -151,6 +151,7 @@ def _missed(plan: Plan, missed: Missed | None, language: str, system: System) ->
         "outcome": missed.outcome,
         "parts": list(missed.parts),
         "water_m3": float(missed.water_m3),
+        "noticed": missed.noticed,
         **({"hazard": missed.hazard} if missed.hazard else {}),
         "text": missed_text(missed, plan.card, language, system),
     }

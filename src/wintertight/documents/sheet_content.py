@@ -6,6 +6,7 @@ from typing import Any
 import wintertight
 from wintertight.documents.open_parts import open_groups
 from wintertight.documents.shown_cautions import shown_cautions
+from wintertight.procedure.missed import matter_most
 from wintertight.procedure.plan import Plan
 from wintertight.procedure.steps import PHASES, PlannedStep
 from wintertight.units import System, in_words
@@ -27,9 +28,6 @@ MOST_NAMES = 6
 
 MOST_JUG_BOXES = 14
 """More jugs than this are written down as a number."""
-
-MOST_MUSTS = 4
-"""So many steps whose loss leaves most water are marked; where all are marked, none is."""
 
 HASH_DIGITS = 10
 
@@ -89,11 +87,9 @@ def _phases(plan: Plan, language: str, system: System) -> Iterator[Plain]:
 
 
 def never_skip(plan: Plan) -> frozenset[int]:
-    """Give the numbers of the few steps whose loss would cost most: hazards, then most water."""
-    missed = [(s.n, s.if_missed) for s in plan.steps if s.if_missed is not None]
-    hazards = {n for n, m in missed if m.outcome == "hazard"}
-    gaps = sorted((m.water_m3, n) for n, m in missed if m.outcome == "gap")
-    return frozenset(hazards | {n for _, n in gaps[-MOST_MUSTS:]})
+    """Give the numbers of the few steps whose loss would cost most: hazards, then silent gaps."""
+    hazards = {s.n for s in plan.steps if s.if_missed and s.if_missed.outcome == "hazard"}
+    return frozenset(hazards | set(matter_most(plan.steps)))
 
 
 def _step(  # noqa: PLR0913, PLR0917 - a row and how to say it

@@ -18,7 +18,7 @@ from wintertight.flow.replay import Trace, replay
 from wintertight.flow.state import State, arriving_state
 from wintertight.fluids.product import Product
 from wintertight.procedure.hazards import hazard_of
-from wintertight.procedure.steps import Missed, Step
+from wintertight.procedure.steps import Missed, PlannedStep, Step
 from wintertight.proof.claims import PartProof
 from wintertight.proof.judge import Bench, prove_parts
 
@@ -53,13 +53,14 @@ def missed_steps(
     trace = replay(striding, before, [a for step in steps for a in step.actions])
     parts = prove_parts(Bench(card, striding, trace.end, low_degC, product))
     usual = _hazards(card, striding, before, trace)
+    dry = _colourless(trace)
     found: list[Missed] = []
     done = 0
     for i, step in enumerate(steps):
         rest = [action for later in steps[i + 1 :] for action in later.actions]
         if step.actions:
             bench = Bench(card, striding, before, low_degC, product)
-            found.append(_without(bench, rest, parts, usual))
+            found.append(_without(bench, rest, parts, usual, dry))
         else:
             found.append(Missed("same"))
         done += len(step.actions)
@@ -67,8 +68,41 @@ def missed_steps(
     return tuple(found)
 
 
+def matter_most(steps: Iterable[PlannedStep], count: int = 3) -> tuple[int, ...]:
+    """Give the steps whose loss nobody would notice and most parts would suffer from.
+
+    Args:
+        steps: planned steps, with what comes of leaving each out.
+        count: how many to give at most [1].
+
+    Returns:
+        Their numbers, worst first; none where missed steps were not worked out.
+    """
+    silent = [
+        (len(missed.parts), missed.water_m3, -step.n)
+        for step in steps
+        if (missed := step.if_missed) and missed.outcome in {"gap", "unproven"}
+        if not missed.noticed
+    ]
+    return tuple(-n for _, _, n in sorted(silent, reverse=True)[:count])
+
+
+def _colourless(trace: Trace) -> frozenset[str]:
+    """Give the outlets that were run for colour and showed none."""
+    return frozenset(
+        m.outcome.run.outlet
+        for m in trace.moments
+        if m.outcome.run and m.outcome.run.first_colour_s is None
+        if m.action.until and m.action.until.run_on_s is not None
+    )
+
+
 def _without(
-    bench: Bench, rest: Iterable[Action], parts: tuple[PartProof, ...], usual: frozenset[str]
+    bench: Bench,
+    rest: Iterable[Action],
+    parts: tuple[PartProof, ...],
+    usual: frozenset[str],
+    dry: frozenset[str],
 ) -> Missed:
     trace = replay(bench.network, bench.state, rest)
     hazards = _hazards(bench.card, bench.network, bench.state, trace) - usual
@@ -77,12 +111,13 @@ def _without(
     worse = [p for p in after if RANK[p.safe] < RANK[was[p.id]]]
     names = tuple(p.id for p in worse)
     water = sum(p.water_m3 for p in worse)
+    noticed = bool(_colourless(trace) - dry)
     if hazards:
-        return Missed("hazard", names, water, min(hazards))
+        return Missed("hazard", names, water, min(hazards), noticed)
     if not worse:
         return Missed("same")
     gap = any(p.safe is False for p in worse)
-    return Missed("gap" if gap else "unproven", names, water)
+    return Missed("gap" if gap else "unproven", names, water, noticed=noticed)
 
 
 def _hazards(card: Card, network: CoachNetwork, state: State, trace: Trace) -> frozenset[str]:

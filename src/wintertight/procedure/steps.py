@@ -54,12 +54,14 @@ class Missed:
         parts: parts that are worse off.
         water_m3: water left in them [m3].
         hazard: key of the hazard, if that is the outcome.
+        noticed: whether the bay would notice while filling: somewhere no colour comes.
     """
 
     outcome: Literal["same", "gap", "unproven", "hazard"]
     parts: tuple[str, ...] = ()
     water_m3: float = 0.0
     hazard: str | None = None
+    noticed: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -128,8 +128,10 @@ def test_only_the_dearest_steps_are_marked() -> None:
     plan = plan_of()
     losses = {1: Missed("hazard", hazard="plug while hot"), 2: Missed("same")}
     losses |= {n: Missed("gap", ("heater",), n * 1e-3) for n in range(3, 13)}
+    losses[13] = Missed("unproven", ("heater", "low-hot"), 1e-3)
+    losses[14] = Missed("gap", ("heater", "low-hot"), 1.0, noticed=True)
     steps = tuple(replace(s, if_missed=losses.get(s.n)) for s in plan.steps)
-    assert never_skip(replace(plan, steps=steps)) == {1, 9, 10, 11, 12}
+    assert never_skip(replace(plan, steps=steps)) == {1, 11, 12, 13}
     assert never_skip(plan) == frozenset()
 
 
