@@ -53,6 +53,10 @@ check: $(VENV)/.test ## fast: lint, format, types, layers, examples, unit and ar
 bench: $(VENV)/.test ## measure, each figure as a ratio against a reference in the same run
 	@$(BIN)/python -m bench
 
+.PHONY: soak
+soak: $(VENV)/.test ## long sweeps: ten thousand cards with something wrong in them
+	@OPENBLAS_NUM_THREADS=1 $(BIN)/python -m soak
+
 .PHONY: docs
 docs: $(VENV)/.test ## write the generated manual pages anew
 	@$(BIN)/python -m docs.generate

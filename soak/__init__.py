@@ -1,0 +1,1 @@
+"""Long sweeps that no test run has time for: ``make soak``."""
