@@ -9,6 +9,9 @@ from wintertight.coach.card import Card
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.replay import Trace
 
+MOST = 4
+"""Most outlets that are timed [1]; common practice."""
+
 SHORTEST_S = 3.0
 """First colour that can be timed by hand takes at least this long [s]; common practice."""
 
@@ -36,4 +39,4 @@ def telling_outlets(card: Card, network: CoachNetwork, trace: Trace) -> frozense
         side = seen.outlet.rpartition(".")[2] if "." in seen.outlet else kind
         group = kind if kind == "outside shower" else side
         longest[group] = max(longest.get(group, (0.0, "")), (seen.first_colour_s, seen.outlet))
-    return frozenset(outlet for _, outlet in longest.values())
+    return frozenset(outlet for _, outlet in sorted(longest.values())[-MOST:])
