@@ -48,6 +48,8 @@ def fronts_there(  # noqa: PLR0913 - a run has these inputs
     """Give times [s] and the share at an outlet as the other engine sees it."""
     twin = hollow_twin(coach)
     link = coach.outlets[outlet].link
+    holds = coach.links[link].holding != "nothing"
+    watched = f"after {link}" if holds else coach.links[link].start
     flow = steady_flow(coach, state, friction="epanet", viscosity_m2_s=WATER_M2_S).flow_m3_s
     moving = dict(zip(coach.links, flow != 0.0, strict=True))
     # Its solver does not settle with many wide pipes that carry nothing.
@@ -58,11 +60,11 @@ def fronts_there(  # noqa: PLR0913 - a run has these inputs
         WATER_M2_S,
         folder,
         supply={coach.sources[source].node: 1.0},
-        watch=[f"after {link}"],
+        watch=[watched],
         duration_s=seconds,
         slow=slow,
     )
-    return times, seen[f"after {link}"]
+    return times, seen[watched]
 
 
 def settled_fronts(

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 
 from wintertight.coach.card import Card, Fitting, Line
-from wintertight.coach.kind_fields import HEATERS, SINKS
+from wintertight.coach.kind_fields import SINKS
 from wintertight.coach.kinds import ASKED_FOR
 from wintertight.coach.vin import FIRST_YEAR, has_right_check_digit, has_vin_shape, vin_check_digit
 
@@ -139,7 +139,7 @@ def _heater_can_be_bypassed(card: Card) -> Iterator[Finding]:
     heaters = _present(card, "tank heater")
     if len(heaters) > 1:
         yield _finding("several heaters", heaters[1].id, count=len(heaters))
-    for heater in _present(card, *HEATERS)[:1]:
+    for heater in _present(card, "tank heater", "on-demand heater")[:1]:
         if not _has_role(card, "heater bypass"):
             yield _finding("no bypass", heater.id)
         for role in ("heater cold", "heater hot"):
@@ -150,9 +150,12 @@ def _heater_can_be_bypassed(card: Card) -> Iterator[Finding]:
 def _can_be_drained_and_filled(card: Card) -> Iterator[Finding]:
     if not _present(card, "low point"):
         yield _finding("no low point")
-    if not (_has_role(card, "antifreeze inlet") or _present(card, "antifreeze hose")):
+    by_position = any(p.use == "antifreeze" for f in _present(card) for p in f.positions)
+    inlet = _has_role(card, "antifreeze inlet") or bool(_present(card, "antifreeze hose"))
+    if not inlet and not by_position:
         yield _finding("no antifreeze inlet")
-    if _present(card, "fresh tank") and not _has_role(card, "tank suction"):
+    # Where the hose goes on the pump's own inlet, the tank's line is off it.
+    if inlet and not by_position and not _has_role(card, "tank suction"):
         yield _finding("no tank suction")
     for valve in _present(card, "ball valve"):
         if valve.role is None:

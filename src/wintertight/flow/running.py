@@ -126,12 +126,16 @@ class Running:
         held = self.held[link.id].copy()
         doubted = not self.network.case.trusts_drains and link.way == "pipe"
         if doubted and self.state.treated[link.id] == "drained":
-            before = five(held.mean() * held.volume_m3, held.volume_m3)
-            held.reset(WATER)
-            change = five(held.mean() * held.volume_m3, held.volume_m3) - before
-            self._came_in += np.maximum(change, 0.0)
-            self._went_out += np.maximum(-change, 0.0)
+            self._refill(held, WATER)
         return held
+
+    def _refill(self, held: Held, shares: Array) -> None:
+        """Put another content in, on the books."""
+        before = five(held.mean() * held.volume_m3, held.volume_m3)
+        held.reset(shares)
+        change = five(shares * held.volume_m3, held.volume_m3) - before
+        self._came_in += np.maximum(change, 0.0)
+        self._went_out += np.maximum(-change, 0.0)
 
     @property
     def flow_m3_s(self) -> float:
@@ -242,16 +246,29 @@ class Running:
         return self.network.case.chunk_m3 / flow if flow > STILL_M3_S else np.inf
 
     def _breathe(self) -> None:
-        """Let accumulators take in from their lines what they gave out while the tap ran."""
+        """Let accumulators take in from the trunk what they gave out while the tap ran."""
         for breather in self.network.breathers:
             spec = self.network.pools[breather.pool]
+            line = self.network.links[breather.line]
+            beside = [
+                leg.link.id
+                for leg in self.legs
+                if leg.link.id in self.held
+                and {line.start, line.end} & {leg.upstream, leg.downstream}
+            ]
+            if not beside:
+                continue
             vessel = VesselHeld(spec.volume_m3, self.pools[breather.pool][1:] / spec.volume_m3)
-            drawn = Stream.of(breather.share * spec.volume_m3, self.held[breather.line].mean())
+            drawn = Stream.of(breather.share * spec.volume_m3, self.held[beside[0]].mean())
             gone = vessel.push(drawn, forward=True)
             self.pools[breather.pool] = five(vessel.mean() * spec.volume_m3, spec.volume_m3)
-            # The pump makes up for what the line gave.
+            # The pump makes up for what the trunk gave.
             self._came_in += five(drawn.component_volumes, drawn.volume_m3)
             self._went_out += five(gone.component_volumes, gone.volume_m3)
+            breath = self.held[breather.line].copy()
+            self._refill(breath, vessel.mean())
+            self.held[breather.line] = breath
+            self._moved[breather.line] = None
 
     def finish(self) -> State:
         """Give the state after the run."""

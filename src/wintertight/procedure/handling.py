@@ -26,6 +26,8 @@ HANDLING_S: Mapping[str, float] = MappingProxyType(
         "set bypass": 60.0,
         "close heater": 120.0,
         "draw from jug": 90.0,
+        "open diverter": 15.0,
+        "close diverter": 15.0,
         "pump on": 15.0,
         "run outlet": 20.0,
         "pump off": 15.0,

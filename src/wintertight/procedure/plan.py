@@ -135,6 +135,8 @@ def plan_coach(
     arrived = arriving_state(careful)
     set_up = replay(careful, arrived, _actions(early))
     order = walking_order(careful, set_up.end, careful.sources[job.hose].node)
+    through = careful.controls[job.hose].part
+    order = tuple(o for o in order if careful.controls[o].part != through)
     outlets = plan_run_ons(Bench(card, careful, set_up.end, low_degC, product), product, order)
     fills = tuple(fill_outlet(job, o.outlet, Until(run_on_s=o.run_on_s)) for o in outlets)
     filled = outlets[-1].moment.state if outlets else set_up.end
@@ -199,10 +201,11 @@ def _actions(steps: Iterable[Step]) -> list[Action]:
 def _cups(bench: Bench, product: Product) -> dict[str, int]:
     """Give how many cups each trap needs that what ran through it has not made strong enough."""
     weak = {part.id for part in prove_parts(bench) if part.safe is not True}
+    breathing = {b.pool for b in bench.network.breathers}
     return {
         trap: _cups_of(bench, product, trap)
         for trap, pool in bench.network.pools.items()
-        if pool.stirred and trap in weak
+        if pool.stirred and trap in weak and trap not in breathing
     }
 
 

@@ -39,7 +39,8 @@ def pump_job(card: Card, network: CoachNetwork, product: Product) -> Job:
     """
     roles = Roles(card, network)
     pumps = roles.of_kind("demand pump")
-    best_first = DRAWN_THROUGH[::-1] if roles.positions("antifreeze") else DRAWN_THROUGH
+    by_panel = any(f.kind == "service panel" for f, _ in roles.positions("antifreeze"))
+    best_first = ("antifreeze hose", "city inlet", "demand pump") if by_panel else DRAWN_THROUGH
     hoses = sorted(
         (
             c.id

@@ -4,12 +4,21 @@ from dataclasses import replace
 
 from wintertight.coach.card import Fitting
 from wintertight.coach.quantity import Quantity
-from wintertight.flow.coach_network import Breather, Gate, Link, Opening, Pool, Source
-from wintertight.flow.fittings.workbench import Workbench, height_of
+from wintertight.flow.coach_network import (
+    Breather,
+    Gate,
+    Link,
+    Opening,
+    Outlet,
+    Pool,
+    Source,
+)
+from wintertight.flow.fittings.workbench import AIR, Workbench, height_of
 from wintertight.flow.losses import (
     GALLON_PER_MINUTE,
     GRAVITY,
     WATER_DENSITY,
+    emitter_resistance,
     fitting_resistance,
 )
 from wintertight.units import PSI_PA
@@ -116,15 +125,49 @@ def build_city_inlet(bench: Workbench, fitting: Fitting) -> None:
     """Add the inlet for a hose: city pressure, a jug, or, its check pressed, an outlet."""
     hose = bench.control(fitting, "hose", "off | on | in the jug", "/hose")
     check = bench.control(fitting, "check", "free | pressed")
-    bench.outlet(fitting, "", Gate(check, frozenset({"pressed"})), "")
-    bench.source(fitting, Gate(hose, frozenset({"on"})), CITY_HEAD_M, "/main", fitting.id)
-    bench.source(fitting, Gate(hose, frozenset({"in the jug"})), 0.0, "/jug", hose)
+    outside = f"{fitting.id}(outside)"
+    bench.joint(fitting)
+    bench.heights_m[outside] = bench.heights_m[outside + AIR] = height_of(fitting)
+    bench.links[fitting.id] = Link(
+        id=fitting.id,
+        part=fitting.id,
+        start=outside,
+        end=fitting.id,
+        resistance_s2_m5=fitting_resistance("check valve"),
+        holding="plug",
+        volume_m3=bench.hollow_m3(fitting),
+    )
+    pressed = Gate(check, frozenset({"pressed"}))
+    spout = Link(
+        id=f"{fitting.id}(outlet)",
+        part=fitting.id,
+        start=outside,
+        end=outside + AIR,
+        resistance_s2_m5=emitter_resistance(fitting.kind),
+        one_way=True,
+        gate=pressed,
+        drops_to="",
+    )
+    bench.links[spout.id] = spout
+    bench.outlets[check] = Outlet(check, ((check, "pressed"),), spout.id, fitting.id)
+    bench.openings.append(Opening(outside, height_of(fitting), pressed))
+    on, jug = Gate(hose, frozenset({"on"})), Gate(hose, frozenset({"in the jug"}))
+    bench.source(fitting, on, CITY_HEAD_M, "/main", fitting.id, joins=outside)
+    bench.source(fitting, jug, 0.0, "/jug", hose, joins=outside)
 
 
 def build_removed(bench: Workbench, fitting: Fitting) -> None:
     """Add what is taken out for the winter and bridged with a hose."""
-    bench.control(fitting, "body", "in place | removed", "/body")
-    bench.through(fitting, loss="filter housing")
+    body = bench.control(fitting, "body", "in place | removed", "/body")
+    link = bench.through(fitting, Gate(body, frozenset({"in place"})), loss="filter housing")
+    bridge = replace(
+        link,
+        id=f"{fitting.id}(bridge)",
+        holding="nothing",
+        volume_m3=0.0,
+        gate=Gate(body, frozenset({"removed"})),
+    )
+    bench.links[bridge.id] = bridge
 
 
 def build_membrane(bench: Workbench, fitting: Fitting) -> None:

@@ -101,15 +101,24 @@ class Workbench:
         self.links[link.id] = link
         return link
 
-    def source(self, fitting: Fitting, gate: Gate, head_m: float, suffix: str, name: str) -> None:
-        """Join a node of fixed head [m] to a fitting's node."""
+    def source(  # noqa: PLR0913 - a source in all its parts
+        self,
+        fitting: Fitting,
+        gate: Gate,
+        head_m: float,
+        suffix: str,
+        name: str,
+        *,
+        joins: str = "",
+    ) -> None:
+        """Join a node of fixed head [m] to a fitting's node, or to another one."""
         node, link = f"{name}(source)", f"{fitting.id}{suffix}"
         self.heights_m[node] = height_of(fitting)
         self.links[link] = Link(
             id=link,
             part=fitting.id,
             start=node,
-            end=fitting.id,
+            end=joins or fitting.id,
             resistance_s2_m5=fitting_resistance("source"),
             one_way=True,
             gate=gate,

@@ -17,6 +17,14 @@ def finish(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:
         "pump off", "finish", Action("set", f"{job.pump}/switch", "off"), part=job.pump,
         setting="off",
     )  # fmt: skip
+    for diverter in job.roles.controls("diverter"):
+        yield step(
+            "close diverter",
+            "finish",
+            Action("set", diverter, "off"),
+            part=diverter,
+            setting="off",
+        )
     yield step(
         "leave taps open",
         "finish",

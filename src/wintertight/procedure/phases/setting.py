@@ -27,6 +27,14 @@ def set_handles(job: Job) -> Iterator[Step]:
                 part=heater.id,
                 setting="plug in, relief shut",
             )
+    for diverter in job.roles.controls("diverter"):
+        yield step(
+            "open diverter",
+            "set",
+            Action("set", diverter, "recirculate"),
+            part=diverter,
+            setting="recirculate",
+        )
     yield _draw_from_jug(job)
     yield step(
         "pump on", "set", Action("set", f"{job.pump}/switch", "on"), part=job.pump, setting="on"

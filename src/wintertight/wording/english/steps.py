@@ -52,6 +52,8 @@ STEPS: Mapping[str, str] = MappingProxyType(
             "{handles} Take the tank line off the inlet of the {part}, put a short hose on it and"
             " the end of the hose into a full jug of {product}."
         ),
+        "open diverter": "Set the {part} to send water round, not out.",
+        "close diverter": "Set the {part} back.",
         "pump on": "Switch the {part} on; never let a jug run empty.",
         "run outlet": "{part}: open, run to first colour ({colour}), run on {run_on}, shut.",
         "run outlet: gravity toilet": (
@@ -105,6 +107,8 @@ WHY: Mapping[str, str] = MappingProxyType(
         "set bypass": "Otherwise the heater swallows the antifreeze for the hot side.",
         "close heater": "Otherwise the antifreeze runs out of it.",
         "draw from jug": "The pump must draw from the jug and from nowhere else.",
+        "open diverter": "Its own two short lines fill only while it is open.",
+        "close diverter": "As it is used.",
         "pump on": "It fills the lines, and holds pressure from one outlet to the next.",
         "run outlet": "First colour is still weak; the run-on makes the line strong enough.",
         "pump off": "The taps are opened next; nothing should follow.",
