@@ -5,7 +5,6 @@ from types import MappingProxyType
 
 from wintertight.coach.card import Card, Line
 from wintertight.coach.joints import joined_ends
-from wintertight.coach.tubing import bore
 from wintertight.flow.case import BEST, Case
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.fittings.supply import add_suction_hose
@@ -66,9 +65,8 @@ def build_network(card: Card, case: Case = BEST) -> CoachNetwork:
 
 def _line_link(line: Line, case: Case, start: str, end: str) -> Link:
     """Make the pipe of one line."""
-    tube = bore(line.size, line.material)
-    middle = tube.middle_bore_m
-    wide = tube.largest_bore_m if case.bore == "largest" else middle
+    middle = line.middle_bore_m
+    wide = line.largest_bore_m if case.bore == "largest" else middle
     length = case.length_m(line.length)
     learned = line.volume
     volume = learned.value if learned else math.pi / 4.0 * wide**2 * length
