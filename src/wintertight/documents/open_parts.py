@@ -2,13 +2,18 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from wintertight.procedure.plan import Plan
 from wintertight.proof.claims import PartProof
 from wintertight.units import System
 from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
-from wintertight.wording.proofs import reason, settle
+from wintertight.wording.proofs import is_too_weak, reason, settle
+from wintertight.wording.spoken import listed
+
+UNDONE = "undone"
+"""Stands for the remedy of parts at which a step was not done, until its number is known."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,17 +33,45 @@ class OpenGroup:
     settle: str
 
 
-def open_groups(plan: Plan, language: str = "en", system: System = "us") -> tuple[OpenGroup, ...]:
-    """Give the groups of parts that are not proven: those that would burst first."""
+def open_groups(
+    plan: Plan,
+    language: str = "en",
+    system: System = "us",
+    *,
+    undone: Mapping[str, tuple[int, ...]] = MappingProxyType({}),
+) -> tuple[OpenGroup, ...]:
+    """Give the groups of parts that are not proven: those that would burst first.
+
+    Args:
+        plan: the plan, or the proof of what was done.
+        language: two letters.
+        system: "us" or "metric".
+        undone: by part, the numbers of the steps that were not done there.
+
+    Returns:
+        The groups; to do what was not done is the remedy where anything is gained by it.
+    """
     found: dict[tuple[bool, str, str], list[PartProof]] = {}
     for part in plan.parts:
         if part.safe is not True:
-            remedy = settle(part, language, too_weak=plan.too_weak) or ""
+            gained = part.id in undone and not is_too_weak(part, plan.too_weak)
+            remedy = UNDONE if gained else settle(part, language, too_weak=plan.too_weak) or ""
             about_kind = str(part.params.get("kind", "")) if part.safe is None else ""
             found.setdefault((part.safe is None, part.reason + about_kind, remedy), []).append(part)
     return tuple(
-        _group(plan, parts, remedy, language, system) for (_, _, remedy), parts in _in_order(found)
+        _group(plan, parts, _remedy(parts, remedy, undone, language), language, system)
+        for (_, _, remedy), parts in _in_order(found)
     )
+
+
+def _remedy(
+    parts: list[PartProof], remedy: str, undone: Mapping[str, tuple[int, ...]], language: str
+) -> str:
+    if remedy != UNDONE:
+        return remedy
+    numbers = sorted({n for part in parts for n in undone[part.id]})
+    key = "not done one" if len(numbers) == 1 else "not done many"
+    return say("phrase", key, language, steps=listed(map(str, numbers), language))
 
 
 def _in_order(

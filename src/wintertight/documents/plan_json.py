@@ -19,7 +19,7 @@ from wintertight.sources import cite
 from wintertight.units import System
 from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
-from wintertight.wording.plans import finding_text, verdict_of_plan
+from wintertight.wording.plans import finding_text, verdict_of_plan, warnings
 from wintertight.wording.proofs import evidence_text, reason, settle
 from wintertight.wording.steps import (
     caution,
@@ -85,6 +85,7 @@ def plan_object(
             }
             for f in plan.findings
         ],
+        "warnings": list(warnings(plan, language, system, recorded=recorded)),
         "balance": {
             "in_m3": float(plan.balance.in_m3),
             "out_m3": float(plan.balance.out_m3),

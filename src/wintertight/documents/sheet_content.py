@@ -5,6 +5,7 @@ from typing import Any
 
 import wintertight
 from wintertight.documents.open_parts import open_groups
+from wintertight.documents.outlet_notes import outlet_notes
 from wintertight.documents.shown_cautions import shown_cautions
 from wintertight.procedure.missed import matter_most
 from wintertight.procedure.plan import Plan
@@ -19,7 +20,7 @@ from wintertight.wording.plans import (
     verdict_of_plan,
 )
 from wintertight.wording.spoken import about, begun, some_of
-from wintertight.wording.steps import caution, how_to_open, step_text
+from wintertight.wording.steps import caution, step_text
 
 Plain = dict[str, Any]
 
@@ -71,6 +72,7 @@ def _fields(plan: Plan, language: str, system: System) -> Iterator[list[str]]:
 def _phases(plan: Plan, language: str, system: System) -> Iterator[Plain]:
     cautions = shown_cautions(plan.steps)
     musts = never_skip(plan)
+    ways = outlet_notes(plan, language)
     for phase in PHASES:
         steps = [s for s in plan.steps if s.step.phase == phase]
         if steps:
@@ -81,7 +83,9 @@ def _phases(plan: Plan, language: str, system: System) -> Iterator[Plain]:
                     _step(plan, s, said, musts, language, system) for s in steps if s.run is None
                 ],
                 "outlets": [
-                    _outlet(plan, s, said, musts, language, system) for s in steps if s.run
+                    _outlet(plan, s, said, musts, language, system) | {"how": ways.get(s.n, "")}
+                    for s in steps
+                    if s.run
                 ],
             }
 
@@ -119,7 +123,6 @@ def _outlet(  # noqa: PLR0913, PLR0917 - a row and how to say it
     return {
         "n": planned.n,
         "name": begun(part_name(plan.card, planned.step.part, language)),
-        "how": how_to_open(planned.step, language),
         "colour": about(planned.run.first_colour_s if planned.run else None, language),
         "run_on": in_words(planned.run_on_s or 0.0, "time", system),
         "telling": planned.telling,

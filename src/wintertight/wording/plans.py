@@ -3,17 +3,20 @@
 from collections.abc import Iterator
 
 from wintertight.coach.card import Card
-from wintertight.coach.findings import Finding
+from wintertight.coach.findings import COLDEST_DEGC, WARMEST_DEGC, Finding
 from wintertight.procedure.plan import Plan, Purchase
 from wintertight.units import System, in_words
 from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
 from wintertight.wording.proofs import verdict_line
 from wintertight.wording.spoken import begun, counted, listed, spoken
-from wintertight.wording.steps import hazard
+from wintertight.wording.steps import hazard, step_text
 
-TOLD_AS_PARTS = frozenset({"nobody has looked", "not looked at", "kind not modelled"})
+TOLD_AS_PARTS = frozenset({"nobody has looked", "not looked at"})
 """Findings that come again as parts that are not proven."""
+
+TOLD_OF_THE_LOW = frozenset({"design low implausible", "design low above freezing"})
+"""Findings about the card's design low; what is told is about the one in use."""
 
 FIVE_MINUTES_S = 300.0
 """A job is told to five minutes [s]."""
@@ -42,8 +45,19 @@ def bring_line(buy: Purchase, language: str = "en", system: System = "us") -> st
 
 def minutes_line(duration_s: float, language: str = "en") -> str:
     """Give how long the job takes, to five minutes."""
-    rounded = max(1, round(duration_s / FIVE_MINUTES_S)) * FIVE_MINUTES_S
-    return say("phrase", "minutes", language, time=in_words(rounded, "time", "metric"))
+    return say("phrase", "minutes", language, time=_to_five_minutes(duration_s))
+
+
+def used_line(plan: Plan, language: str = "en", system: System = "us") -> str:
+    """Give the antifreeze and the time that a recorded job took by the calculation."""
+    return say(
+        "phrase",
+        "used",
+        language,
+        volume=in_words(plan.antifreeze.p50, "volume", system),
+        product=plan.product.name,
+        time=_to_five_minutes(plan.duration.p50),
+    )
 
 
 def finding_text(finding: Finding, card: Card, language: str = "en", system: System = "us") -> str:
@@ -53,24 +67,48 @@ def finding_text(finding: Finding, card: Card, language: str = "en", system: Sys
     return begun(say("finding", finding.key, language, part=part, **params))
 
 
-def notes(plan: Plan, language: str = "en", system: System = "us") -> Iterator[str]:
+def notes(
+    plan: Plan, language: str = "en", system: System = "us", *, recorded: bool = False
+) -> Iterator[str]:
     """Give warnings, then findings; a part that is not proven is told elsewhere, not twice."""
-    yield from warnings(plan, language, system)
+    yield from warnings(plan, language, system, recorded=recorded)
     for finding in plan.findings:
-        if finding.key not in TOLD_AS_PARTS:
+        if finding.key not in TOLD_AS_PARTS | TOLD_OF_THE_LOW:
             yield finding_text(finding, plan.card, language, system)
 
 
-def warnings(plan: Plan, language: str = "en", system: System = "us") -> Iterator[str]:
-    """Give what weighs more than a finding: refused orders, weak product, no colour."""
+def warnings(
+    plan: Plan, language: str = "en", system: System = "us", *, recorded: bool = False
+) -> Iterator[str]:
+    """Give what weighs more than a finding: odd cold, refused orders, weak product, no colour."""
+    yield from _odd_low(plan, language, system)
     steps = {s.step.id: s for s in plan.steps}
     for refused in plan.refused:
-        step = str(steps[refused.step].n) if refused.step in steps else refused.step
+        known = steps.get(refused.step)
         text = hazard(refused.hazard, language)
-        yield say("verdict", "refused", language, step=step, hazard=text)
+        if recorded:
+            done = step_text(known, plan.card, language, system) if known else refused.step
+            yield say("verdict", "refused as recorded", language, step=done, hazard=text)
+        else:
+            step = str(known.n) if known else refused.step
+            yield say("verdict", "refused", language, step=step, hazard=text)
     if any(p.pocket in plan.too_weak and p.safe is not True for p in plan.parts):
         low = in_words(plan.low_degC, "temperature", system)
         yield say("verdict", "too weak", language, product=plan.product.name, low=low)
     if plan.never_clear:
         names = listed((part_name(plan.card, o, language) for o in plan.never_clear), language)
         yield say("verdict", "never clear", language, parts=names)
+
+
+def _odd_low(plan: Plan, language: str, system: System) -> Iterator[str]:
+    """Doubt the design low in use, wherever it comes from."""
+    low = plan.low_degC
+    key = "implausible" if not COLDEST_DEGC <= low <= WARMEST_DEGC else "above freezing"
+    if key == "implausible" or low > 0.0:
+        odd = Finding(f"design low {key}", params={"design_low_degC": low})
+        yield finding_text(odd, plan.card, language, system)
+
+
+def _to_five_minutes(duration_s: float) -> str:
+    rounded = max(1, round(duration_s / FIVE_MINUTES_S)) * FIVE_MINUTES_S
+    return in_words(rounded, "time", "metric")

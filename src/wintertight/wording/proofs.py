@@ -12,6 +12,11 @@ from wintertight.wording.spoken import begun, counted, listed, spoken
 NAMED = 3
 """How many parts a verdict names before it says "among them"."""
 
+NEARLY_ALL = 0.99
+"""Share of water in a liquid from which it is called plain water [1]."""
+
+PLAIN_WATER = "plain water"
+
 _AS_FOUND = "content as found"
 
 
@@ -19,7 +24,7 @@ def reason(part: PartProof, language: str = "en", system: System = "us") -> str:
     """Give why a part is proven, or is not."""
     params = spoken(part.params, language, system)
     given = () if "burst_limit_degC" in params else tuple(params)
-    return begun(say_best("reason", part.reason, given, language, **params))
+    return begun(say_best("reason", part.reason, (*_plain_water(part), *given), language, **params))
 
 
 def settle(part: PartProof, language: str = "en", *, too_weak: Collection[str] = ()) -> str | None:
@@ -38,9 +43,21 @@ def settle(part: PartProof, language: str = "en", *, too_weak: Collection[str] =
     bursts = part.safe is False
     if bursts and any(e.key == _AS_FOUND for e in part.evidence):
         return say("settle", "not reached", language)
+    hopeless = is_too_weak(part, too_weak)
+    circumstances = (*_plain_water(part), *(["too weak"] if hopeless else []))
+    return say_best("settle", part.reason, circumstances, language)
+
+
+def _plain_water(part: PartProof) -> tuple[str, ...]:
+    """Give the circumstance that no antifreeze worth the name has come to a part."""
+    wet = 1.0 - part.worst.air
+    return (PLAIN_WATER,) if wet > 0.0 and part.worst.water >= NEARLY_ALL * wet else ()
+
+
+def is_too_weak(part: PartProof, too_weak: Collection[str]) -> bool:
+    """Tell whether not even the undiluted product suffices for a part."""
     shut = part.pocket == "sealed" or (part.pocket == "relieved" and not part.relieved)
-    hopeless = ("sealed" if shut else "open") in too_weak
-    return say_best("settle", part.reason, ("too weak",) if hopeless else (), language)
+    return ("sealed" if shut else "open") in too_weak
 
 
 def evidence_text(evidence: Evidence, language: str = "en", system: System = "us") -> str:

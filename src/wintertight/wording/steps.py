@@ -42,12 +42,14 @@ def step_text(planned: PlannedStep, card: Card, language: str = "en", system: Sy
 
 def step_why(step: Step, language: str = "en") -> str:
     """Give why a step is done, as one short sentence."""
-    return say("why", step.key, language)
+    return say_best("why", step.key, (step.phase,), language)
 
 
 def how_to_open(step: Step, language: str = "en") -> str:
     """Give how an outlet without a handle is opened; "" for one that has a handle."""
-    return catalogue(language)["how to open"].get(str(step.params.get("kind", "")), "")
+    ways = catalogue(language)["how to open"]
+    kind, side = str(step.params.get("kind", "")), step.part.partition(".")[2]
+    return ways.get(f"{kind}: {side}", ways.get(kind, ""))
 
 
 def caution(key: str, language: str = "en") -> str:
@@ -80,16 +82,19 @@ def missed_text(missed: Missed, card: Card, language: str = "en", system: System
 def _circumstances(planned: PlannedStep, card: Card) -> tuple[str, ...]:
     """Give what may call for another sentence, the strongest first."""
     step = planned.step
-    dry = planned.run is not None and planned.run.first_colour_s is None
+    run = planned.run
+    dry = ["no colour"] if run is not None and run.first_colour_s is None else []
+    own_way = ["its own way"] if how_to_open(step) else []
     fitting = card.fitting.get(step.part.partition("/")[0].partition(".")[0])
     yes = tuple(name for name, value in step.params.items() if value == "yes")
-    return (*(["no colour"] if dry else []), *yes, *([fitting.kind] if fitting else []))
+    return (*dry, *yes, *([fitting.kind] if fitting else []), *own_way)
 
 
 def _seen(planned: PlannedStep, language: str, system: System) -> dict[str, str]:
     if planned.run is None:
         return {}
     return {
+        "how": how_to_open(planned.step, language),
         "colour": about(planned.run.first_colour_s, language),
         "run_on": in_words(planned.run_on_s or 0.0, "time", system),
         "volume": in_words(planned.run.volume_m3, "volume", system),

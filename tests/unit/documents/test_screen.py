@@ -2,7 +2,8 @@
 
 from tests.unit.documents.demo_plans import COLD, doubtful_plan, plan_of
 from wintertight.documents.open_parts import open_groups
-from wintertight.documents.screen import WIDTH, plan_screen
+from wintertight.documents.screen import plan_screen
+from wintertight.documents.screen_blocks import WIDTH
 from wintertight.documents.shown_cautions import shown_cautions
 
 

@@ -85,7 +85,7 @@ EMITTED: dict[str, set[str]] = {
 }
 
 AT_EVERY_STEP = {"part", "parts", "outlet", "handles", "handling"}
-WITH_A_RUN = {"colour", "run_on", "volume"}
+WITH_A_RUN = {"colour", "how", "run_on", "volume"}
 
 OURS: dict[str, set[str]] = {
     "evidence": {"content swept"},
@@ -118,9 +118,13 @@ def test_the_source_text_is_read() -> None:
     """Guards the reading of source text itself: it finds keys of every sort."""
     assert {"hot water", "face clear of the inlet"} <= CAUTIONS
     assert {"may not have drained", "no model", "nobody has looked"} <= REASONS
+    assert {"air from the pump", "maker's steps"} <= REASONS
     assert {"length guessed", "heights as on the card"} <= EVIDENCE
-    assert {"handle", "relief lever"} <= THINGS
+    assert {"handle", "relief lever", "valve of a machine", "rinse inlet"} <= THINGS
     assert {"across", "in the jug"} <= SETTINGS
+    planned = step_parameters()
+    assert {"heat off", "take out", "set bypass", "run outlet", "pour a cup"} <= set(planned)
+    assert "cups" in planned["pour a cup"]
 
 
 @pytest.mark.parametrize("key", sorted(ENGLISH["step"]))
@@ -140,8 +144,11 @@ def test_findings_name_only_what_they_are_given(key: str) -> None:
 
 
 def test_ways_to_open_belong_to_outlets() -> None:
-    """Guards that a note on how to open stands with a kind that has an outlet."""
-    assert all(KINDS[kind].outlets for kind in ENGLISH["how to open"])
+    """Guards that a note on how to open stands with an outlet that there is."""
+    for key in ENGLISH["how to open"]:
+        kind, _, side = key.partition(": ")
+        assert KINDS[kind].outlets
+        assert side in {"", *KINDS[kind].outlets}
 
 
 @pytest.mark.parametrize("subject", ["why", "caution", "hazard", "settle", "kind", "pocket"])

@@ -22,15 +22,19 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "seen": "Seen at",
         "time this one": "time this one",
         "how to fill": (
-            "Open, watch for first colour, count the run-on, shut. Write down when colour came;"
-            " much later than shown: stop and ask."
+            "Open, watch for colour that stays, count the run-on, shut. Write down when colour"
+            " came; much later than shown: stop and ask."
         ),
+        "how to count": "Open, watch for colour that stays, count the run-on, shut.",
         "reading": "Reading",
         "jugs emptied": "Jugs emptied",
         "began": "Began",
         "ended": "Ended",
         "not proven": "Not proven: look here",
         "nothing open": "No part is left open by this plan.",
+        "done": "Done",
+        "not done": "Not done",
+        "not proven as recorded": "Not proven: what to do now",
         "notes": "Worth knowing",
         "never skip": "never skip",
         "limits": "What this sheet is not",

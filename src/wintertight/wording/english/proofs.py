@@ -22,6 +22,7 @@ REASONS: Mapping[str, str] = MappingProxyType(
         "freezes": "Freezes at {freezing_point_degC}, and nothing gives in there.",
         "slush is harmless": "May turn to slush; it bursts nothing down to {burst_limit_degC}.",
         "slush bursts": "Its slush bursts what holds it below {burst_limit_degC}.",
+        "slush bursts: plain water": "It holds plain water, and that bursts what holds it.",
         "slush bursts: ice": "More than {ice} of it turns to ice, and that bursts what holds it.",
         "rating holds": "Undiluted, and its label promises {rating_degC}.",
         "rating is too warm": "Its label promises no more than {rating_degC}.",
@@ -51,6 +52,7 @@ SETTLE: Mapping[str, str] = MappingProxyType(
         "freezes": "Empty it, or open it so that something gives, or fill it stronger.",
         "freezes: too weak": "Empty it, or open it so that something gives.",
         "slush bursts: too weak": "Take a stronger product, or empty it.",
+        "slush bursts: plain water": "Run it from its outlet, or drain it by hand.",
         "slush bursts": "Run it on longer, or take a stronger product.",
         "rating is too warm": "Take a product with a colder rating, or empty it.",
         "no rating": "Take a product whose label prints a rating, or its share of glycol.",
@@ -125,6 +127,7 @@ VERDICTS: Mapping[str, str] = MappingProxyType(
             "Not proven to {low}: nobody can vouch for {count}, among them {parts}."
         ),
         "refused": "Step {step} is refused as it stands. {hazard}",
+        "refused as recorded": 'Out of order, as recorded: "{step}" {hazard}',
         "too weak": "{product}, even undiluted, is not shown to protect to {low}.",
         "never clear": "The run to full strength was given up here: {parts}.",
     }

@@ -28,6 +28,9 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "take out: bridged": (
             "Take the {part} out, empty it, and bridge its place with a short hose."
         ),
+        "take out: membrane filter": (
+            "Take the {part} out, empty its tank and store both where it is warm."
+        ),
         "fridge filter out": "Take the cartridge out of the {part} and put its bypass plug in.",
         "clear ice maker": (
             "At the {part}: take its line off, let its valve and fill tube run out, and empty the"
@@ -55,16 +58,20 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "open diverter": "Set the {part} to send water round, not out.",
         "close diverter": "Set the {part} back.",
         "pump on": "Switch the {part} on; never let a jug run empty.",
-        "run outlet": "{part}: open, run to first colour ({colour}), run on {run_on}, shut.",
+        "run outlet": "{part}: open, run until colour stays ({colour}), run on {run_on}, shut.",
+        "run outlet: its own way": (
+            "{part} ({how}): run until colour stays ({colour}), run on {run_on}, stop."
+        ),
         "run outlet: gravity toilet": (
-            "{part}: hold the pedal down to first colour ({colour}), run on {run_on}, let go."
+            "{part}: hold the pedal down until colour stays ({colour}), run on {run_on}, let go."
         ),
         "run outlet: city inlet": (
-            "{part}: take the screen out, press the check in with a blunt tool to first colour"
+            "{part}: take the screen out, press the check in with a blunt tool until colour stays"
             " ({colour}), run on {run_on}, let go, put the screen back."
         ),
         "run outlet: low point": (
-            "{part}: bucket under it, open, run to first colour ({colour}), run on {run_on}, shut."
+            "{part}: bucket under it, open, run until colour stays ({colour}), run on {run_on},"
+            " shut."
         ),
         "run outlet: no colour": (
             "{part}: open it. By the calculation no colour comes within {volume}. If none does,"
@@ -73,6 +80,8 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "pump off": "Switch the {part} off.",
         "leave taps open": "Open the taps once more and leave them open: {parts}.",
         "work pedal": "Work the pedal of the {part} once.",
+        "work pedal: macerating toilet": "Flush the {part} once.",
+        "work pedal: cassette toilet": "Flush the {part} once.",
         "loosen bowl": "Turn the bowl of the {part} a quarter turn loose.",
         "pour a cup": "Pour {cups} of antifreeze into the {part}.",
         "take reading": (
@@ -93,6 +102,7 @@ WHY: Mapping[str, str] = MappingProxyType(
         "open tank drain": "Water left in the tank finds its way to the pump.",
         "open low points": "What runs out here by itself need not be pushed out later.",
         "open relief": "Air comes in at the top, so the heater empties at the bottom.",
+        "open relief: finish": "An open lever gives what may freeze room to grow.",
         "plug out": "The heater is emptied and bypassed: no antifreeze is spent on it.",
         "let it drain": "Water left behind thins the antifreeze.",
         "cartridge out": "A cartridge holds water, and antifreeze spoils it.",
@@ -128,20 +138,26 @@ HOW_TO_OPEN: Mapping[str, str] = MappingProxyType(
         "vacuum toilet": "hold the pedal down",
         "macerating toilet": "flush again and again",
         "cassette toilet": "hold the flush",
-        "washer": "let it fill",
-        "dishwasher": "let it fill",
-        "ice maker": "line off, into a cup",
-        "door dispenser": "hold the lever, cup under it",
-        "membrane filter": "line off, into a bucket",
+        "bidet sprayer": "hold its trigger, over the bowl",
+        "spray port": "spray hose plugged in, its trigger pinned",
+        "washer: hot": "run its fill, hot",
+        "washer: cold": "run its fill, cold",
+        "dishwasher": "run its fill",
+        "ice maker": "take its line off and hold it in a cup",
+        "door dispenser": "hold its lever, glass under it",
+        "membrane filter": "its line off, into a bucket",
         "capped tee": "cap off, bucket under it",
         "prepared stub": "cap off, bucket under it",
-        "outside shower": "head pinned open",
-        "outside kitchen": "head pinned open",
+        "outside shower": "head trigger pinned",
+        "outside kitchen": "head trigger pinned",
         "city inlet": "screen out; press the check in with a blunt tool",
         "low point": "bucket under it",
     }
 )
-"""How outlets are opened that have no handle to turn, by kind, as a note in a table."""
+"""How outlets are opened that have no handle to turn, as a note in a table.
+
+By kind; "kind: side" is said where the side needs words of its own.
+"""
 
 CAUTIONS: Mapping[str, str] = MappingProxyType(
     {
@@ -290,6 +306,9 @@ PHRASES: Mapping[str, str] = MappingProxyType(
     {
         "handles across": "Handle across the pipe (shut): {parts}.",
         "handles along": "Handle along the pipe (open): {parts}.",
+        "shared hose": "count only colour that stays",
+        "note": "({note})",
+        "notes": "{first}; {last}",
         "colour at once": "at once",
         "colour about": "about {time}",
         "never": "none expected",
@@ -308,6 +327,10 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "bring and have one": "Bring {jugs} of {product} ({size} each), have one more.",
         "bring and have more": "Bring {jugs} of {product} ({size} each), have {spare} more.",
         "minutes": "About {time} of work.",
+        "used": "About {volume} of {product} and {time} of work, worked out from the record.",
+        "not done one": "Step {steps} was not done: do it now, then prove again.",
+        "not done many": "Steps {steps} were not done: do them now, then prove again.",
+        "some done": "{done} of {all}",
     }
 )
 """Pieces of sentences, and ways to count."""
