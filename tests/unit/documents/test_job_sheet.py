@@ -8,7 +8,7 @@ from time import perf_counter
 import pytest
 from pypdf import PdfReader
 
-from tests.unit.documents.demo_plans import COLD, doubtful_plan, plan_of
+from tests.unit.documents.demo_plans import COLD, doubtful_plan, long_named_card, plan_of
 from wintertight.documents.job_sheet import PAPERS, Paper, job_sheet_pdf
 from wintertight.documents.sheet_content import never_skip
 from wintertight.errors import ChoiceError
@@ -31,11 +31,7 @@ def words(pdf: bytes) -> str:
 
 def many_outlets(plan: Plan, times: int) -> Plan:
     """Give a plan whose outlets come several times over, under long names."""
-    long = "tap of the second bath, behind the tall cupboard on the road side, by the window"
-    fittings = tuple(
-        f.model_copy(update={"name": long}) if f.id == "lavatory" else f for f in plan.card.fittings
-    )
-    card = plan.card.model_copy(update={"fittings": fittings})
+    card = long_named_card()
     runs = [s for s in plan.steps if s.run]
     early = [s for s in plan.steps if s.step.phase in {"make safe", "drain", "set"}]
     late = [s for s in plan.steps if s.step.phase == "finish"]
@@ -110,6 +106,7 @@ def test_long_names_and_many_outlets_flow_on() -> None:
     assert "page 2 of 2" in pages[1]
     assert "Outlet" in pages[1]
     text = words(pdf)
+    assert "behind the tall cupboard" in text
     for planned in plan.steps:
         assert re.search(rf"\b{planned.n} [A-Z]", text), planned.n
 

@@ -133,3 +133,10 @@ def test_it_names_the_card_and_the_cold() -> None:
     made_object = plan_object(plan_of())
     assert made_object["card_hash"] == demo_card().card_hash
     assert made_object["design_low_degC"] == WARM
+
+
+def test_warnings_come_as_sentences() -> None:
+    """Guards that a program is told what the screen and the sheet warn of."""
+    assert plan_object(plan_of())["warnings"] == []
+    (weak,) = plan_object(plan_of("Heron spirit -50", COLD))["warnings"]
+    assert weak == "Heron spirit -50, even undiluted, is not shown to protect to -31 °F."

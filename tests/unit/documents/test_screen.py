@@ -1,7 +1,16 @@
 """The plan on screen."""
 
-from tests.unit.documents.demo_plans import COLD, doubtful_plan, plan_of
+from dataclasses import replace
+
+from tests.unit.documents.demo_plans import (
+    COLD,
+    demo_plan,
+    doubtful_plan,
+    long_named_card,
+    plan_of,
+)
 from wintertight.documents.open_parts import open_groups
+from wintertight.documents.outlet_notes import outlet_notes
 from wintertight.documents.screen import plan_screen
 from wintertight.documents.screen_blocks import WIDTH
 from wintertight.documents.shown_cautions import shown_cautions
@@ -63,3 +72,54 @@ def test_metric_is_metric() -> None:
     assert "°F" not in text
     assert " gal " not in text.replace("galley", "")
     assert "3.8 L each" in text
+
+
+def test_the_second_side_of_a_shared_hose_is_told_which_colour_counts() -> None:
+    """Guards that colour left in a shower's hose by its first side starts nobody's count."""
+    plan = plan_of()
+    noted = {s.step.part: outlet_notes(plan)[s.n] for s in plan.steps if s.run}
+    counts = "count only colour that stays"
+    assert noted["outside-shower.cold"] == "head trigger pinned"
+    assert noted["outside-shower.hot"] == noted["shower.hot"] == counts
+    assert noted["shower.cold"] == noted["kitchen.hot"] == ""
+
+
+def test_a_way_is_told_again_where_other_outlets_come_between() -> None:
+    """Guards that a note leans on the row above it only where that is the same shower's."""
+    plan = plan_of()
+    runs = {s.step.part: s for s in plan.steps if s.run}
+    order = ("outside-shower.cold", "kitchen.cold", "outside-shower.hot")
+    apart = replace(plan, steps=tuple(replace(runs[o], n=n) for n, o in enumerate(order, 1)))
+    assert outlet_notes(apart)[3] == "head trigger pinned; count only colour that stays"
+
+
+def test_outlets_without_a_handle_say_how_they_are_opened() -> None:
+    """Guards that a machine, a fridge door and a sprayer are not merely named."""
+    text = plan_screen(demo_plan("full-fifth-wheel"))
+    for way in (
+        "run its fill, hot",
+        "hold its lever, glass under it",
+        "take its line off and hold it in a cup",
+        "hold its trigger, over the bowl",
+        "cap off, bucket under it",
+    ):
+        assert f"({way})" in text
+    assert "sump of the washing machine" in text
+    assert max(map(len, text.splitlines())) <= WIDTH
+
+
+def test_a_long_name_keeps_the_columns() -> None:
+    """Guards that a long name is broken within its column."""
+    text = plan_screen(replace(plan_of(), card=long_named_card()))
+    assert max(map(len, text.splitlines())) <= WIDTH
+    assert "tap of the second bath, behind the tall" in text
+
+
+def test_where_no_colour_is_expected_the_whole_sentence_is_told() -> None:
+    """Guards that nobody waits at a row of the table for colour that never comes."""
+    plan = plan_of()
+    dry = tuple(
+        replace(s, run=replace(s.run, first_colour_s=None)) if s.run else s for s in plan.steps
+    )
+    text = " ".join(plan_screen(replace(plan, steps=dry)).split())
+    assert "shut it and count it as not filled" in text

@@ -6,12 +6,13 @@ from dataclasses import replace
 
 import pytest
 
-from tests.unit.documents.demo_plans import COLD, demo_card, doubtful_plan, plan_of
+from tests.unit.documents.demo_plans import COLD, demo_card, demo_plan, doubtful_plan, plan_of
 from wintertight.coach.findings import KEYS, Finding
 from wintertight.coach.kinds import KINDS
 from wintertight.procedure.plan import Plan, Purchase, Refused
 from wintertight.procedure.steps import PlannedStep
 from wintertight.proof.claims import Evidence
+from wintertight.wording.names import part_name
 from wintertight.wording.plans import (
     bring_line,
     finding_text,
@@ -135,3 +136,55 @@ def test_work_is_told_to_five_minutes() -> None:
     """Guards that no plan pretends to know its seconds."""
     assert minutes_line(2436.0) == "About 40 min of work."
     assert minutes_line(10.0) == "About 5 min of work."
+
+
+@pytest.mark.parametrize(
+    ("low", "said"),
+    [
+        (10.0, "A design low of 50 °F is above freezing."),
+        (30.0, "A design low of 86 °F: is that a slip of the pen?"),
+        (-70.0, "A design low of -94 °F: is that a slip of the pen?"),
+    ],
+)
+def test_the_low_in_use_is_doubted(low: float, said: str) -> None:
+    """Guards that an odd cold is told once, whether the card or the command gave it."""
+    of_the_card = Finding("design low above freezing", params={"design_low_degC": 10.0})
+    plan = replace(plan_of(), low_degC=low, findings=(of_the_card,))
+    assert [n for n in notes(plan) if n.startswith("A design low")] == [said]
+    assert not [n for n in notes(plan_of()) if n.startswith("A design low")]
+
+
+@pytest.mark.parametrize(
+    ("kind", "inside", "called"),
+    [
+        ("washer", "sump", "sump of the washing machine"),
+        ("whirlpool", "jets", "jets of the whirlpool"),
+        ("ice maker", "mould", "mould of the ice maker"),
+        ("membrane filter", "tank", "tank of the drinking water filter"),
+        ("macerating toilet", "sump", "sump of the toilet of the half bath"),
+    ],
+)
+def test_what_is_inside_a_fitting_has_a_name(kind: str, inside: str, called: str) -> None:
+    """Guards that a sump, jets, a mould or a tank is told as what it is, not as its fitting."""
+    plan = demo_plan("large-motorhome")
+    pool = next(f"{f.id}/{inside}" for f in plan.card.fittings if f.kind == kind)
+    assert pool in plan.careful.network.pools
+    assert part_name(plan.card, pool) == called
+
+
+def test_a_toilet_without_a_pedal_is_flushed() -> None:
+    """Guards that nobody looks for a pedal on a toilet that has a button."""
+    plan = demo_plan("large-motorhome")
+    said = [step_text(s, plan.card) for s in plan.steps if s.step.key == "work pedal"]
+    assert "Flush the toilet of the half bath once." in said
+    assert "Work the pedal of the toilet of the rear bath once." in said
+
+
+def test_the_relief_lever_is_lifted_for_two_reasons() -> None:
+    """Guards that a lever lifted at the end is not said to let the heater drain."""
+    plan = demo_plan("no-bypass-trailer")
+    whys = [step_why(s.step) for s in plan.steps if s.step.key == "open relief"]
+    assert whys == [
+        "Air comes in at the top, so the heater empties at the bottom.",
+        "An open lever gives what may freeze room to grow.",
+    ]
