@@ -68,7 +68,9 @@ def prove(  # noqa: PLR0913 - one parameter for each option
         return Answer(json_text(SCHEMA, {**_content(proved, spoken, system), **sold_by}), status)
     from wintertight.documents.screen import plan_screen
 
-    screen = plan_screen(proved.plan, spoken, system, all_parts=every, recorded=True)
+    screen = plan_screen(
+        proved.plan, spoken, system, all_parts=every, recorded=True, planned=proved.planned
+    )
     said = [screen.rstrip("\n")]
     if proved.unknown:
         said.append(f"The record does not speak of: {', '.join(proved.unknown)}.")
