@@ -98,8 +98,8 @@ def parts_page() -> str:
         "# Parts\n\n"
         "Every kind of fitting a card may name: the demo's coaches that have one, what it holds\n"
         "and how, what gives when slush grows in it, the steps that touch it, the worst that\n"
-        "comes of leaving one of them out, and what its model was checked against. Hollows and pockets\n"
-        "are common practice; a card may give its own.\n\n"
+        "comes of leaving one of them out, and what its model was checked against. Hollows\n"
+        "and pockets are common practice; a card may give its own.\n\n"
         "| kind | coaches | holds | gives by | steps | worst if missed | checked by |\n"
         "|---|---|---|---|---|---|---|\n"
     )
