@@ -5,9 +5,12 @@ from functools import cache
 import pytest
 
 from tests.unit.procedure.demo_coach import DEMO, GALLON_M3
+from wintertight.coach.card import Fitting
+from wintertight.coach.kinds import KINDS
 from wintertight.coach.load import load_card
 from wintertight.coach.shop import find_product, load_shop
 from wintertight.procedure.plan import Plan, plan_coach
+from wintertight.wording.steps import step_text
 
 SHOP = load_shop(DEMO / "shop.toml")
 
@@ -75,15 +78,30 @@ def test_a_demo_coach_takes_what_the_trade_expects(name: str, band: tuple[float,
     assert low < planned(name).antifreeze.p50 / GALLON_M3 < high
 
 
+def outlets_of(fitting: Fitting) -> set[str]:
+    """Give the places of one fitting at which fluid leaves, as the card and its kind tell them."""
+    sides = set(KINDS[fitting.kind].outlets) & set(fitting.ports)
+    return {f"{fitting.id}.{side}" if side else fitting.id for side in sides}
+
+
 @pytest.mark.parametrize("name", COACHES)
-def test_every_outlet_is_run(name: str) -> None:
+def test_every_outlet_of_the_card_is_run(name: str) -> None:
     """Guards that no outlet is forgotten, but the inlet that the jug's hose is on."""
     plan = planned(name)
-    network = plan.careful.network
     run = {step.step.outlet for step in plan.steps if step.step.outlet}
-    left = set(network.outlets) - run
-    assert {network.controls[outlet].thing for outlet in left} <= {"check"}
-    assert len(left) <= (name == "full-fifth-wheel")
+    told = {outlet for fitting in plan.card.fittings for outlet in outlets_of(fitting)}
+    assert told - run == ({"city-inlet"} if name == "full-fifth-wheel" else set())
+
+
+@pytest.mark.parametrize("name", ["small-trailer", "on-demand-van"])
+def test_a_hose_on_the_suction_goes_before_the_strainer(name: str) -> None:
+    """Guards that the order fills the strainer too, whose proof counts on it."""
+    plan = planned(name)
+    drawn = next(s for s in plan.steps if s.step.key == "draw from jug")
+    said = step_text(drawn, plan.card)
+    assert said.startswith("Take the tank line off the inlet of the pump strainer")
+    claims = {part.id: part.claim for part in plan.parts}
+    assert (claims["strainer"], claims["tank-stub"]) == ("filled", "drained")
 
 
 def test_what_is_taken_out_is_claimed_as_removed() -> None:

@@ -62,7 +62,7 @@ def _draw_from_jug(job: Job) -> Step:
     tank_valves = job.roles.valves("tank suction")
     jug_valves = job.roles.valves("antifreeze inlet")
     named = job.roles.positions("antifreeze")
-    part = jug_valves[0].id if jug_valves else job.hose.partition("/")[0]
+    part = jug_valves[0].id if jug_valves else _under_the_hose(job)
     return step(
         "draw from jug",
         "set",
@@ -76,3 +76,15 @@ def _draw_from_jug(job: Job) -> Step:
         cautions=("right product",),
         product=job.product.name,
     )
+
+
+def _under_the_hose(job: Job) -> str:
+    """Give the fitting that the jug's hose goes on: the strainer, where a pump has one before it.
+
+    Put on behind the strainer, it would leave the water that the strainer holds.
+    """
+    part = job.network.controls[job.hose].part
+    if job.card.fitting[part].kind != "demand pump":
+        return part
+    end = job.network.links[job.network.sources[job.hose].link].end
+    return end.partition(".")[0]

@@ -110,7 +110,7 @@ FINDINGS: Mapping[str, str] = MappingProxyType(
         "heater not isolated": "{part}: a bypass, but no {missing}. Antifreeze can still get in.",
         "no low point": "No low point is noted. Without one, much water stays to be pushed out.",
         "no antifreeze inlet": (
-            "No antifreeze hose or inlet valve is noted: the hose goes on the pump's inlet."
+            "No antifreeze hose or inlet valve is noted: the hose goes on the pump's suction."
         ),
         "no tank suction": (
             "No valve between fresh tank and pump is noted: the pump may draw from the tank too."

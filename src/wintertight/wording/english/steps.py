@@ -55,6 +55,10 @@ STEPS: Mapping[str, str] = MappingProxyType(
             "{handles} Take the tank line off the inlet of the {part}, put a short hose on it and"
             " the end of the hose into a full jug of {product}."
         ),
+        "draw from jug: strainer": (
+            "{handles} Take the tank line off the inlet of the {part}, before the pump; put a"
+            " short hose on it and the end of the hose into a full jug of {product}."
+        ),
         "open diverter": "Set the {part} to send water round, not out.",
         "close diverter": "Set the {part} back.",
         "pump on": "Switch the {part} on; never let a jug run empty.",
