@@ -15,9 +15,12 @@ from wintertight.wording.steps import step_text
 SHOP = load_shop(DEMO / "shop.toml")
 
 COACHES = {
+    # Every line falls to a low point or to a tap, the heater is drained and left open.
     "small-trailer": "safe",
     "middle-travel-trailer": "safe",
+    # The heater is filled, and a quart of old water in six gallons thins it by a twentieth only.
     "no-bypass-trailer": "safe",
+    # A heater that fluid runs straight through, and the mildest site of them all.
     "on-demand-van": "safe",
     # The line from the panel's city port is cut off in the position that draws antifreeze, and
     # nothing lets air in behind its water: it has to be looked at.
@@ -29,8 +32,9 @@ GALLONS = {
     # Common practice: 2 to 3 gallons with the heater bypassed, 1 to 4 for trailers.
     "small-trailer": (1.0, 3.0),
     "middle-travel-trailer": (2.0, 4.0),
-    # Six more for a heater of six gallons that is filled.
+    # Common practice: six more for a heater of six gallons that is filled.
     "no-bypass-trailer": (7.0, 10.0),
+    # Common practice: as a small trailer; an on-demand heater holds a quart.
     "on-demand-van": (1.0, 3.0),
     # Twenty-five outlets, a washer, a dishwasher and an accumulator.
     "full-fifth-wheel": (4.0, 8.0),
@@ -104,10 +108,27 @@ def test_a_hose_on_the_suction_goes_before_the_strainer(name: str) -> None:
     assert (claims["strainer"], claims["tank-stub"]) == ("filled", "drained")
 
 
-def test_what_is_taken_out_is_claimed_as_removed() -> None:
+@pytest.mark.parametrize(
+    ("name", "taken_out"),
+    [
+        ("full-fifth-wheel", {"softener", "regulator", "supply-hose", "hose-filter"}),
+        ("on-demand-van", {"regulator", "supply-hose", "hose-filter"}),
+        ("small-trailer", set()),
+    ],
+)
+def test_what_is_taken_out_is_claimed_as_removed(name: str, taken_out: set[str]) -> None:
     """Guards the removal list: the softener, and what hangs on the hose."""
-    removed = {p.id for p in planned("full-fifth-wheel").parts if p.claim == "removed"}
-    assert removed == {"softener", "regulator", "supply-hose", "hose-filter"}
+    assert {p.id for p in planned(name).parts if p.claim == "removed"} == taken_out
+
+
+@pytest.mark.parametrize(
+    ("name", "heater"),
+    [("small-trailer", "drained"), ("no-bypass-trailer", "filled"), ("on-demand-van", "filled")],
+)
+def test_only_a_heater_with_a_bypass_is_left_empty(name: str, heater: str) -> None:
+    """Guards that a heater nothing leads round is filled, and one with a bypass stays drained."""
+    claims = {part.id: part.claim for part in planned(name).parts}
+    assert claims["heater"] == heater
 
 
 def test_an_accumulator_breathes_itself_strong() -> None:
