@@ -15,12 +15,12 @@ from wintertight.wording.steps import step_text
 SHOP = load_shop(DEMO / "shop.toml")
 
 COACHES = {
-    # Every line falls to a low point or to a tap, the heater is drained and left open.
+    # Every outlet is run until its line is strong; the heater is drained and left open.
     "small-trailer": "safe",
     "middle-travel-trailer": "safe",
     # The heater is filled, and a quart of old water in six gallons thins it by a twentieth only.
     "no-bypass-trailer": "safe",
-    # A heater that fluid runs straight through, and the mildest site of them all.
+    # Fluid runs straight through its heater; the site is one of the two milder ones.
     "on-demand-van": "safe",
     # The line from the panel's city port is cut off in the position that draws antifreeze, and
     # nothing lets air in behind its water: it has to be looked at.
