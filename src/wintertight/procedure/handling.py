@@ -14,6 +14,7 @@ HANDLING_S: Mapping[str, float] = MappingProxyType(
         "open relief": 45.0,
         "plug out": 150.0,
         "let it drain": 300.0,
+        "drain panel": 60.0,
         "open rinse inlet": 45.0,
         "cartridge out": 150.0,
         "take out": 180.0,

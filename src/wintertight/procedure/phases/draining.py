@@ -52,6 +52,7 @@ def drain(job: Job) -> Iterator[Step]:
             setting="open",
         )
     yield step("let it drain", "drain", Action("drain"))
+    yield from _drain_through_inlet(job)
     yield from _by_hand(job)
     outlet = next(iter((*job.roles.low_points, *job.network.outlets)), None)
     if outlet and job.roles.of_kind("fresh tank"):
@@ -67,6 +68,29 @@ def drain(job: Job) -> Iterator[Step]:
             *(Action("set", gate, "shut") for gate in gates),
             setting="emptied",
             cautions=("sewer hose apart",),
+        )
+
+
+def _drain_through_inlet(job: Job) -> Iterator[Step]:
+    """Let air through the inlet into the line a panel fills from the city.
+
+    In every other position the panel cuts that line off, and its water hangs in it.
+    """
+    checks = tuple(job.roles.controls("check", lambda f: f.kind == "city inlet"))
+    for panel, city in job.roles.positions("city water") if checks else ():
+        found = job.network.controls[panel.id].as_found
+        yield step(
+            "drain panel",
+            "drain",
+            Action("set", panel.id, city),
+            *(Action("set", check, "pressed") for check in checks),
+            Action("drain"),
+            *(Action("set", check, "free") for check in checks),
+            Action("set", panel.id, found),
+            part=panel.id,
+            setting="emptied",
+            position=city,
+            back=found,
         )
 
 

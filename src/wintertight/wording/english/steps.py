@@ -19,6 +19,10 @@ STEPS: Mapping[str, str] = MappingProxyType(
             " left of the rod."
         ),
         "let it drain": "Let everything drain until nothing drips, about {handling}.",
+        "drain panel": (
+            "Set the {part} to {position}, press the check of its city inlet in with a blunt tool"
+            " until nothing runs, and set it back to {back}."
+        ),
         "cartridge out": (
             "Take the cartridge out of the {part}, empty the bowl and screw it back on without the"
             " cartridge."
@@ -109,6 +113,7 @@ WHY: Mapping[str, str] = MappingProxyType(
         "open relief: finish": "An open lever gives what may freeze room to grow.",
         "plug out": "The heater is emptied and bypassed: no antifreeze is spent on it.",
         "let it drain": "Water left behind thins the antifreeze.",
+        "drain panel": "Any other position cuts the line from the inlet off, with its water in it.",
         "cartridge out": "A cartridge holds water, and antifreeze spoils it.",
         "open rinse inlet": "It drains by itself once its inlet is open.",
         "take out": "It cannot be filled, and what stays in it freezes.",
