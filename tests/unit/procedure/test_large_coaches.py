@@ -7,7 +7,9 @@ import pytest
 from tests.unit.procedure.demo_coach import DEMO, planned, swapped
 from wintertight.flow.actions import Action
 from wintertight.flow.replay import replay
+from wintertight.flow.state import arriving_state
 from wintertight.flow.stream import GLYCOL
+from wintertight.procedure.missed import STRIDE_M3
 from wintertight.procedure.plan import Plan
 from wintertight.procedure.steps import Step
 from wintertight.proof.claims import PartProof
@@ -29,10 +31,11 @@ def plan_of(text: str) -> Plan:
 
 
 def proofs(plan: Plan, steps: list[Step]) -> dict[str, PartProof]:
-    """Prove every part after some steps only."""
-    network = plan.careful.network
+    """Prove every part after some steps only, worked out in larger strides than the plan."""
+    case = replace(plan.careful.network.case, chunk_m3=STRIDE_M3)
+    network = replace(plan.careful.network, case=case)
     actions = [action for step in steps for action in step.actions]
-    end = replay(network, plan.careful.start, actions).end
+    end = replay(network, arriving_state(network), actions).end
     bench = Bench(plan.card, network, end, plan.low_degC, plan.product)
     return {part.id: part for part in prove_parts(bench)}
 
@@ -117,7 +120,9 @@ def test_a_step_for_one_part_is_what_saves_it(text: str, step: str, part: str) -
 
 
 @pytest.mark.parametrize(
-    ("text", "pool"), [(FIFTH_WHEEL, "washer/sump"), (MOTORHOME, "macerator")], ids=str
+    ("text", "pool"),
+    [(FIFTH_WHEEL, "washer/sump"), (MOTORHOME, "macerator")],
+    ids=["washer", "macerator"],
 )
 def test_one_cup_less_would_be_too_few(text: str, pool: str) -> None:
     """Guards that a sump gets the fewest cups that make it safe."""
