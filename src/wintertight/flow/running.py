@@ -55,6 +55,7 @@ class OutletRun:
         given_up: stopped at the limit.
         flow_m3_s: flow at the end [m3/s].
         way: links through which fluid moved.
+        air_m3: how much of what came out was air [m3].
     """
 
     outlet: str
@@ -66,6 +67,7 @@ class OutletRun:
     given_up: bool
     flow_m3_s: float
     way: tuple[str, ...]
+    air_m3: float = 0.0
 
 
 @dataclass(slots=True)
@@ -81,6 +83,7 @@ class Running:
     colour_s: dict[str, float] = field(default_factory=dict)
     colour_m3: dict[str, float] = field(default_factory=dict)
     strength: dict[str, float] = field(default_factory=dict)
+    air_m3: dict[str, float] = field(default_factory=dict)
     legs: tuple[Leg, ...] = ()
     still: bool = False
     _watched: dict[str, list[str]] = field(init=False)
@@ -172,6 +175,8 @@ class Running:
         """Note what is seen at an outlet."""
         before = self.volume_m3.get(outlet, 0.0)
         self.volume_m3[outlet] = before + stream.volume_m3
+        air = float(stream.volumes @ stream.shares[:, AIR])
+        self.air_m3[outlet] = self.air_m3.get(outlet, 0.0) + air
         if supply <= 0.0 or not len(stream.volumes):
             return
         strengths = _strengths(stream) / supply
@@ -301,6 +306,7 @@ class Running:
             given_up=given_up,
             flow_m3_s=self.flow_at(outlet),
             way=tuple(leg.link.id for leg in self.legs),
+            air_m3=self.air_m3.get(outlet, 0.0),
         )
 
 

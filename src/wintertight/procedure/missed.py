@@ -52,7 +52,7 @@ def missed_steps(
     before = arriving_state(striding)
     trace = replay(striding, before, [a for step in steps for a in step.actions])
     parts = prove_parts(Bench(card, striding, trace.end, low_degC, product))
-    usual = _hazards(card, striding, before, trace)
+    usual = hazards_met(card, striding, before, trace)
     dry = _colourless(trace)
     found: list[Missed] = []
     done = 0
@@ -105,7 +105,7 @@ def _without(
     dry: frozenset[str],
 ) -> Missed:
     trace = replay(bench.network, bench.state, rest)
-    hazards = _hazards(bench.card, bench.network, bench.state, trace) - usual
+    hazards = hazards_met(bench.card, bench.network, bench.state, trace) - usual
     after = prove_parts(Bench(bench.card, bench.network, trace.end, bench.low_degC, bench.product))
     was = {part.id: part.safe for part in parts}
     worse = [p for p in after if RANK[p.safe] < RANK[was[p.id]]]
@@ -120,8 +120,8 @@ def _without(
     return Missed("gap" if gap else "unproven", names, water, noticed=noticed)
 
 
-def _hazards(card: Card, network: CoachNetwork, state: State, trace: Trace) -> frozenset[str]:
-    """Give the hazards met on the way."""
+def hazards_met(card: Card, network: CoachNetwork, state: State, trace: Trace) -> frozenset[str]:
+    """Give the keys of the hazards met on the way, from the state before the first action."""
     met = set()
     for moment in trace.moments:
         hazard = hazard_of(card, network, state, moment.action)

@@ -1,0 +1,282 @@
+"""A job with one mistake in it: the same steps with other actions, at times on another network.
+
+Where a hand set something wrongly only the actions change. Where the coach itself is at fault, or
+where something matters that a job done rightly never meets (the open plug hole of a heater, a pump
+that loses its prime), the network does.
+"""
+
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import replace
+from types import MappingProxyType
+
+from wintertight.flow.actions import Action
+from wintertight.flow.coach_network import CoachNetwork, Control, Gate, Link
+from wintertight.flow.fittings.workbench import AIR
+from wintertight.flow.losses import (
+    GALLON_PER_MINUTE,
+    GRAVITY,
+    WATER_DENSITY,
+    fitting_resistance,
+)
+from wintertight.flow.running import Until
+from wintertight.fluids.contents import Contents
+from wintertight.procedure.mistakes import Mistake
+from wintertight.procedure.steps import Step
+from wintertight.units import PSI_PA
+
+PRIME_LOST = 0.5
+"""Share of air in what is drawn from which a small pump builds no pressure and draws only air [1];
+common practice."""
+
+GIVE_UP_S = 30.0
+"""How long anyone lets antifreeze run to the ground beside an outlet that stays clear [s]; common
+practice."""
+
+CARTRIDGE_SHARE = 0.3
+"""Share of a filter housing that its cartridge and core take up: nothing flushes it [1]; common
+practice."""
+
+CARTRIDGE_LOSS_M = 5.0 * PSI_PA / (WATER_DENSITY * GRAVITY)
+"""Head lost in a cartridge in use at three gallons per minute [m]; common practice."""
+
+HANDLES_SET = frozenset({"make safe", "set"})
+"""Phases in which controls are set as they stand while the coach is filled."""
+
+Steps = tuple[Step, ...]
+
+
+def with_mistake(
+    steps: Iterable[Step], network: CoachNetwork, mistake: Mistake
+) -> tuple[Steps, CoachNetwork]:
+    """Give a job with a mistake in it.
+
+    Args:
+        steps: the steps of the job done rightly, in order.
+        network: the coach.
+        mistake: what is wrong.
+
+    Returns:
+        The steps with what is really done, and the network; the very same one where the mistake
+        changes only actions.
+    """
+    done = tuple(replace(step, actions=()) if step.id in mistake.skips else step for step in steps)
+    done = _set_wrongly(done, mistake.sets)
+    worn = NETWORKS.get(mistake.key)
+    wrong = worn(network, mistake) if worn else network
+    if _loses_at_the_hole(mistake):
+        hole = str(mistake.params.get("hole", mistake.part))
+        wrong = _with_plug_hole(wrong, hole)
+        done = tuple(_given_up_early(step) for step in _set_wrongly(done, {f"{hole}/hole": "open"}))
+    if mistake.key == "jug ran dry":
+        product = _product_of(done)
+        done = tuple(_dry_at(step, mistake, product) for step in done)
+    fed = FEEDS.get(mistake.key)
+    return (tuple(_fed(step, fed, mistake) for step in done) if fed else done), wrong
+
+
+def _set_wrongly(steps: Steps, sets: Mapping[str, str]) -> Steps:
+    """Set controls otherwise than the steps say; what no step sets is set with the jug's hose."""
+    named = {
+        action.part
+        for step in steps
+        if step.phase in HANDLES_SET
+        for action in step.actions
+        if action.verb == "set"
+    }
+    extra = tuple(Action("set", c, setting) for c, setting in sets.items() if c not in named)
+    found = []
+    for step in steps:
+        actions = step.actions
+        if step.phase in HANDLES_SET:
+            actions = tuple(
+                replace(a, setting=sets[a.part]) if a.verb == "set" and a.part in sets else a
+                for a in actions
+            )
+        if step.key == "draw from jug":
+            actions = (*extra, *actions)
+        found.append(replace(step, actions=actions) if actions != step.actions else step)
+    return tuple(found)
+
+
+# ---- what is drawn ----------------------------------------------------------------------------
+
+
+def _leaky(contents: Contents, mistake: Mistake) -> Contents:
+    air = float(mistake.params["share"])
+    return Contents.all_air() if air >= PRIME_LOST else _thinned(contents, 1.0 - air, air)
+
+
+def _weak(contents: Contents, mistake: Mistake) -> Contents:
+    return _thinned(contents, 1.0 - float(mistake.params["share"]), 0.0)
+
+
+def _unknown(contents: Contents, _mistake: Mistake) -> Contents:
+    """Give a product of which only the rating is known, whatever it is."""
+    return Contents(rated=contents.glycol + contents.ethanol + contents.rated + contents.water)
+
+
+def _thinned(contents: Contents, by: float, air: float) -> Contents:
+    return Contents(contents.glycol * by, contents.ethanol * by, contents.rated * by, air)
+
+
+FEEDS: Mapping[str, Callable[[Contents, Mistake], Contents]] = MappingProxyType(
+    {"suction leak": _leaky, "weak product": _weak, "wrong product": _unknown}
+)
+"""What the pump draws instead, by key of the mistake."""
+
+
+def _fed(step: Step, fed: Callable[[Contents, Mistake], Contents], mistake: Mistake) -> Step:
+    actions = tuple(
+        replace(a, contents=fed(a.contents, mistake)) if a.verb == "feed" and a.contents else a
+        for a in step.actions
+    )
+    return replace(step, actions=actions) if actions != step.actions else step
+
+
+def _product_of(steps: Steps) -> Action | None:
+    """Give the action that puts the hose into the jug."""
+    feeds = (a for step in steps for a in step.actions if a.verb == "feed")
+    return next(feeds, None)
+
+
+def _dry_at(step: Step, mistake: Mistake, product: Action | None) -> Step:
+    """Let the jug run dry at one outlet: air is drawn until the next jug is there.
+
+    Where ``after_m3`` is given the outlet has let out that much when it happens, and is run until
+    colour afterwards. Else it happens at the end of its run, and nobody runs it again.
+    """
+    if step.outlet != mistake.part or product is None:
+        return step
+    run = next(a for a in step.actions if a.verb == "run")
+    dry = (
+        replace(product, contents=Contents.all_air()),
+        replace(run, until=Until(seconds=float(mistake.params["seconds"]))),
+        product,
+    )
+    if "after_m3" not in mistake.params:
+        return replace(step, actions=(run, *dry))
+    first = replace(run, until=Until(volume_m3=float(mistake.params["after_m3"])))
+    return replace(step, actions=(first, *dry, run))
+
+
+def _given_up_early(step: Step) -> Step:
+    """Let an outlet be given up soon, as everybody sees the antifreeze run to the ground."""
+    if step.outlet is None:
+        return step
+    actions = tuple(
+        replace(a, until=replace(a.until, seconds=GIVE_UP_S)) if a.until else a
+        for a in step.actions
+    )
+    return replace(step, actions=actions)
+
+
+# ---- the coach at fault -----------------------------------------------------------------------
+
+
+def _with_links(
+    network: CoachNetwork, *links: Link, heights_m: Mapping[str, float] = MappingProxyType({})
+) -> CoachNetwork:
+    return replace(
+        network,
+        links=MappingProxyType({**network.links, **{link.id: link for link in links}}),
+        heights_m=MappingProxyType({**network.heights_m, **heights_m}),
+    )
+
+
+def _loses_at_the_hole(mistake: Mistake) -> bool:
+    """Tell whether antifreeze can reach a heater whose plug is out."""
+    if mistake.key == "failed check":
+        return "hole" in mistake.params
+    return mistake.params.get("heater") == "plug out"
+
+
+def _with_plug_hole(network: CoachNetwork, heater: str) -> CoachNetwork:
+    """Let what reaches a heater from either side run out where its plug was.
+
+    The heater itself is empty and bypassed by its own hole, so its link carries nothing.
+    """
+    hole = f"{heater}/hole"
+    control = Control(hole, heater, "hole", ("shut", "open"), "shut")
+    link, height = network.links[heater], network.heights_m[f"{heater}/plug"]
+    spouts = [
+        Link(
+            id=f"{node}(hole)",
+            part=heater,
+            start=node,
+            end=f"{node}(hole){AIR}",
+            resistance_s2_m5=fitting_resistance("tank heater"),
+            one_way=True,
+            gate=Gate(hole, frozenset({"open"})),
+            drops_to="",
+        )
+        for node in (link.start, link.end)
+    ]
+    heights = {spout.end: height for spout in spouts}
+    controls = MappingProxyType({**network.controls, hole: control})
+    return replace(_with_links(network, *spouts, heights_m=heights), controls=controls)
+
+
+def _draws_only_air(network: CoachNetwork, mistake: Mistake) -> CoachNetwork:
+    """Let nothing come from the jug while air comes past the valve of an empty tank.
+
+    At the same suction the flow goes with one over the root of the density: air passes a half
+    turned valve 29 times as fast as the jug's liquid, which is far beyond ``PRIME_LOST``.
+    """
+    if mistake.params["tank"] != "empty":
+        return network
+    jugs = [s for name, s in network.sources.items() if _goes_into_jugs(network, name)]
+    shut = (replace(network.links[jug.link], gate=_never(network)) for jug in jugs)
+    return _with_links(network, *shut)
+
+
+def _goes_into_jugs(network: CoachNetwork, source: str) -> bool:
+    control = network.controls.get(source)
+    return control is not None and "in the jug" in control.settings
+
+
+def _never(network: CoachNetwork) -> Gate:
+    """Give a gate that no setting opens."""
+    return Gate(next(iter(network.controls)), frozenset())
+
+
+def _cartridge_in(network: CoachNetwork, mistake: Mistake) -> CoachNetwork:
+    """Leave a cartridge in its housing: it resists, and what it soaked up is not flushed."""
+    housing = network.links[mistake.part]
+    core = f"{mistake.part}(core)"
+    resistance = housing.resistance_s2_m5 + CARTRIDGE_LOSS_M / (3.0 * GALLON_PER_MINUTE) ** 2
+    soaked = replace(
+        housing,
+        id=f"{mistake.part}(cartridge)",
+        end=core,
+        volume_m3=CARTRIDGE_SHARE * housing.volume_m3,
+        gate=Gate(f"{mistake.part}/bowl", frozenset()),
+    )
+    around = replace(
+        housing,
+        volume_m3=(1.0 - CARTRIDGE_SHARE) * housing.volume_m3,
+        resistance_s2_m5=resistance,
+    )
+    height = network.heights_m[housing.start]
+    return _with_links(network, around, soaked, heights_m={core: height})
+
+
+def _one_sided(network: CoachNetwork, mistake: Mistake) -> CoachNetwork:
+    """Shut the cold side of a tempering valve: fed with nothing warm, it stands on full hot."""
+    cold = network.links[f"{mistake.part}:cold"]
+    return _with_links(network, replace(cold, gate=_never(network)))
+
+
+def _let_back(network: CoachNetwork, mistake: Mistake) -> CoachNetwork:
+    """Let a check valve pass both ways."""
+    return _with_links(network, replace(network.links[mistake.part], one_way=False))
+
+
+NETWORKS: Mapping[str, Callable[[CoachNetwork, Mistake], CoachNetwork]] = MappingProxyType(
+    {
+        "tank valve half open": _draws_only_air,
+        "cartridge left in": _cartridge_in,
+        "tempering valve one-sided": _one_sided,
+        "failed check": _let_back,
+    }
+)
+"""What is different about the coach, by key of the mistake."""
