@@ -37,6 +37,8 @@ SignKey = Literal[
     "runs elsewhere",
 ]
 
+Outcome = Literal["same", "gap", "unproven", "hazard"]
+
 NOTICED_S = 5.0
 """A first colour that comes so much later or sooner than on the sheet is noticed [s]; common
 practice."""
@@ -62,13 +64,15 @@ class Sign:
     Attributes:
         key: what is seen.
         at: the outlet or part at which it is seen.
-        value: how much: a share of the usual [1], or seconds to first colour [s]; None where the
-            key says it all.
+        share: "stays pale": strength of what comes out last over that of the supply;
+            "trickles": flow over the usual one [1]; else None.
+        seconds: "late" and "early": by how much first colour is [s]; else None.
     """
 
     key: SignKey
     at: str
-    value: float | None = None
+    share: float | None = None
+    seconds: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,23 +81,29 @@ class MistakeOutcome:
 
     Attributes:
         outcome: the same, a gap, unproven, or a hazard.
-        parts: parts that are worse off.
-        water_m3: water left in them [m3].
+        parts: parts that are worse off, the one with most water left first.
+        water_m3: water left in them, beyond what the product brings along [m3].
         signs: what would be seen in the bay.
-        jugs: containers drawn more than usual; fewer where negative [1].
-        antifreeze_m3: product drawn in all [m3], on the careful side as every number here.
+        jugs: containers begun more than usual; fewer where negative [1].
+        more_m3: product drawn and poured more than usual; less where negative [m3]; on the careful
+            side as every number here.
         crosses: parts through which hot and cold run together while another outlet is open.
         hazard: key of the hazard, if that is the outcome.
     """
 
-    outcome: Literal["same", "gap", "unproven", "hazard"]
+    outcome: Outcome
     parts: tuple[str, ...] = ()
     water_m3: float = 0.0
     signs: tuple[Sign, ...] = ()
     jugs: int = 0
-    antifreeze_m3: float = 0.0
+    more_m3: float = 0.0
     crosses: tuple[str, ...] = ()
     hazard: str | None = None
+
+    @property
+    def noticed(self) -> bool:
+        """Whether anyone would notice at the outlets; that it stays pale, nobody does."""
+        return any(sign.key != "stays pale" for sign in self.signs)
 
 
 def outcome_of(plan: Plan, mistake: Mistake) -> MistakeOutcome:
@@ -108,9 +118,11 @@ def outcome_of(plan: Plan, mistake: Mistake) -> MistakeOutcome:
     """
     usual, parts = _as_planned(plan)
     trace = mistaken_trace(plan, mistake)
-    after = prove_parts(_bench(plan, trace, _product_used(plan.product, mistake)))
+    product = _product_used(plan.product, mistake)
     was = {part.id: part.safe for part in parts}
-    worse = [p for p in after if RANK[p.safe] < RANK[was[p.id]]]
+    after = prove_parts(_bench(plan, trace, product))
+    left = {p.id: _water_left_m3(p, product) for p in after if RANK[p.safe] < RANK[was[p.id]]}
+    worse = sorted((p for p in after if p.id in left), key=lambda p: -left[p.id])
     met = hazards_met(plan.card, trace.network, trace.start, trace)
     hazards = met - hazards_met(plan.card, usual.network, usual.start, usual)
     used, before = (_jug_volume_m3(t) for t in (trace, usual))
@@ -118,10 +130,10 @@ def outcome_of(plan: Plan, mistake: Mistake) -> MistakeOutcome:
     return MistakeOutcome(
         outcome="hazard" if hazards else _outcome(worse),
         parts=tuple(p.id for p in worse),
-        water_m3=sum(p.water_m3 for p in worse),
+        water_m3=sum(left.values()),
         signs=tuple(_signs(usual, trace)),
         jugs=int(np.ceil(used / size)) - int(np.ceil(before / size)),
-        antifreeze_m3=used,
+        more_m3=used - before,
         crosses=tuple(sorted(_crossings(trace) - _crossings(usual))),
         hazard=min(hazards) if hazards else None,
     )
@@ -139,7 +151,7 @@ def mistaken_trace(plan: Plan, mistake: Mistake) -> Trace:
         the job done rightly.
     """
     usual, _ = _as_planned(plan)
-    steps, network = with_mistake((p.step for p in plan.steps), usual.network, mistake)
+    steps, network = with_mistake(plan.steps, usual.network, mistake)
     actions = [action for step in steps for action in step.actions]
     if network is not usual.network:
         return replay(network, arriving_state(network), actions)
@@ -173,7 +185,15 @@ def _product_used(product: Product, mistake: Mistake) -> Product:
     return replace(product, glycol=None, ethanol=None)
 
 
-def _outcome(worse: list[PartProof]) -> Literal["same", "gap", "unproven"]:
+def _water_left_m3(part: PartProof, product: Product) -> float:
+    """Give the water in a part that is not the product's own [m3]."""
+    full, held = product.contents(), part.mean
+    bought = held.glycol + held.ethanol + held.rated
+    own = bought * full.water / (1.0 - full.water)
+    return part.volume_m3 * max(0.0, held.water - own)
+
+
+def _outcome(worse: list[PartProof]) -> Outcome:
     if not worse:
         return "same"
     return "gap" if any(part.safe is False for part in worse) else "unproven"
@@ -189,14 +209,15 @@ def _jug_volume_m3(trace: Trace) -> float:
 
 
 def _signs(usual: Trace, trace: Trace) -> Iterator[Sign]:
+    """Tell what is different in the bay, outlet by outlet, and then at other places."""
     before, after = _runs(usual), _runs(trace)
-    for outlet, run in after.items():
+    for outlet, runs in after.items():
         if outlet in before:
-            yield from _signs_at(before[outlet], run)
+            yield from _signs_at(before[outlet], runs)
     elsewhere: dict[str, None] = {}
-    for outlet, run in after.items():
+    for outlet, runs in after.items():
         spout = trace.network.outlets[outlet].link
-        for link in run.way:
+        for link in runs[-1].way:
             if trace.network.links[link].is_outlet and link != spout:
                 elsewhere[trace.network.links[link].part] = None
     yield from (Sign("runs elsewhere", part) for part in elsewhere)
@@ -208,7 +229,7 @@ def _crossings(trace: Trace) -> set[str]:
     A heater joins them too, and is meant to; a tempering valve does while it lets out mixed.
     """
     found = set()
-    for run in _runs(trace).values():
+    for run in (runs[-1] for runs in _runs(trace).values()):
         touched: dict[str, set[str]] = {}
         for link in (trace.network.links[name] for name in run.way):
             touched.setdefault(link.part, set()).update((link.start, link.end))
@@ -220,17 +241,22 @@ def _crossings(trace: Trace) -> set[str]:
     return found
 
 
-def _runs(trace: Trace) -> dict[str, OutletRun]:
-    """Give what was seen at each outlet that was run for colour."""
-    return {
-        m.outcome.run.outlet: m.outcome.run
-        for m in trace.moments
-        if m.outcome.run and m.action.until and m.action.until.run_on_s is not None
-    }
+def _runs(trace: Trace) -> dict[str, list[OutletRun]]:
+    """Give what was seen at each outlet that was run for colour, that run last."""
+    for_colour: dict[str, OutletRun] = {}
+    other: dict[str, list[OutletRun]] = {}
+    for moment in trace.moments:
+        run, until = moment.outcome.run, moment.action.until
+        if run and until and until.run_on_s is not None:
+            for_colour[run.outlet] = run
+        elif run:
+            other.setdefault(run.outlet, []).append(run)
+    return {outlet: [*other.get(outlet, []), run] for outlet, run in for_colour.items()}
 
 
-def _signs_at(usual: OutletRun, run: OutletRun) -> Iterator[Sign]:
+def _signs_at(usual_runs: list[OutletRun], runs: list[OutletRun]) -> Iterator[Sign]:
     """Tell what is different at one outlet."""
+    usual, run = usual_runs[-1], runs[-1]
     if usual.first_colour_s is None:
         return
     if run.volume_m3 <= 0.0:
@@ -239,12 +265,17 @@ def _signs_at(usual: OutletRun, run: OutletRun) -> Iterator[Sign]:
     if run.first_colour_s is None:
         yield Sign("never clears", run.outlet)
     else:
-        later = run.first_colour_s - usual.first_colour_s
-        if abs(later) > max(NOTICED_S, NOTICED_SHARE * usual.first_colour_s):
-            yield Sign("late" if later > 0.0 else "early", run.outlet, run.first_colour_s)
+        if len(runs) == len(usual_runs):  # else the outlet had colour before
+            yield from _colour_signs(usual.first_colour_s, run.first_colour_s, run.outlet)
         if run.strength < PALE * usual.strength:
-            yield Sign("stays pale", run.outlet, run.strength)
+            yield Sign("stays pale", run.outlet, share=run.strength)
     if run.flow_m3_s < TRICKLE * usual.flow_m3_s:
-        yield Sign("trickles", run.outlet, run.flow_m3_s / usual.flow_m3_s)
-    if run.air_m3 > usual.air_m3 + SPUTTER_M3:
+        yield Sign("trickles", run.outlet, share=run.flow_m3_s / usual.flow_m3_s)
+    if sum(r.air_m3 for r in runs) > sum(r.air_m3 for r in usual_runs) + SPUTTER_M3:
         yield Sign("sputters", run.outlet)
+
+
+def _colour_signs(usual_s: float, colour_s: float, outlet: str) -> Iterator[Sign]:
+    later = colour_s - usual_s
+    if abs(later) > max(NOTICED_S, NOTICED_SHARE * usual_s):
+        yield Sign("late" if later > 0.0 else "early", outlet, seconds=abs(later))

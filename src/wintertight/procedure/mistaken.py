@@ -21,16 +21,16 @@ from wintertight.flow.losses import (
 from wintertight.flow.running import Until
 from wintertight.fluids.contents import Contents
 from wintertight.procedure.mistakes import Mistake
-from wintertight.procedure.steps import Step
+from wintertight.procedure.steps import PlannedStep, Step
 from wintertight.units import PSI_PA
 
 PRIME_LOST = 0.5
 """Share of air in what is drawn from which a small pump builds no pressure and draws only air [1];
 common practice."""
 
-GIVE_UP_S = 30.0
-"""How long anyone lets antifreeze run to the ground beside an outlet that stays clear [s]; common
-practice."""
+GIVE_UP_S = 20.0
+"""How long beyond the time on the sheet anyone waits for colour while antifreeze runs to the ground
+[s]; common practice."""
 
 CARTRIDGE_SHARE = 0.3
 """Share of a filter housing that its cartridge and core take up: nothing flushes it [1]; common
@@ -46,12 +46,12 @@ Steps = tuple[Step, ...]
 
 
 def with_mistake(
-    steps: Iterable[Step], network: CoachNetwork, mistake: Mistake
+    planned: Iterable[PlannedStep], network: CoachNetwork, mistake: Mistake
 ) -> tuple[Steps, CoachNetwork]:
     """Give a job with a mistake in it.
 
     Args:
-        steps: the steps of the job done rightly, in order.
+        planned: the steps of the job done rightly, in order, with their numbers.
         network: the coach.
         mistake: what is wrong.
 
@@ -59,19 +59,22 @@ def with_mistake(
         The steps with what is really done, and the network; the very same one where the mistake
         changes only actions.
     """
+    sheet = tuple(planned)
+    steps = (p.step for p in sheet)
     done = tuple(replace(step, actions=()) if step.id in mistake.skips else step for step in steps)
     done = _set_wrongly(done, mistake.sets)
     worn = NETWORKS.get(mistake.key)
     wrong = worn(network, mistake) if worn else network
-    if _loses_at_the_hole(mistake):
-        hole = str(mistake.params.get("hole", mistake.part))
-        wrong = _with_plug_hole(wrong, hole)
-        done = tuple(_given_up_early(step) for step in _set_wrongly(done, {f"{hole}/hole": "open"}))
+    if mistake.hole:
+        wrong = _with_plug_hole(wrong, mistake.hole)
+        done = _set_wrongly(done, {f"{mistake.hole}/hole": "open"})
+        done = tuple(_given_up(step, p) for step, p in zip(done, sheet, strict=True))
     if mistake.key == "jug ran dry":
         product = _product_of(done)
         done = tuple(_dry_at(step, mistake, product) for step in done)
-    fed = FEEDS.get(mistake.key)
-    return (tuple(_fed(step, fed, mistake) for step in done) if fed else done), wrong
+    if mistake.key in GIVEN:
+        done = tuple(_given_otherwise(step, mistake) for step in done)
+    return done, wrong
 
 
 def _set_wrongly(steps: Steps, sets: Mapping[str, str]) -> Steps:
@@ -98,7 +101,7 @@ def _set_wrongly(steps: Steps, sets: Mapping[str, str]) -> Steps:
     return tuple(found)
 
 
-# ---- what is drawn ----------------------------------------------------------------------------
+# ---- what is drawn and poured -----------------------------------------------------------------
 
 
 def _leaky(contents: Contents, mistake: Mistake) -> Contents:
@@ -112,22 +115,29 @@ def _weak(contents: Contents, mistake: Mistake) -> Contents:
 
 def _unknown(contents: Contents, _mistake: Mistake) -> Contents:
     """Give a product of which only the rating is known, whatever it is."""
-    return Contents(rated=contents.glycol + contents.ethanol + contents.rated + contents.water)
+    return Contents(rated=1.0 - contents.air)
 
 
 def _thinned(contents: Contents, by: float, air: float) -> Contents:
     return Contents(contents.glycol * by, contents.ethanol * by, contents.rated * by, air)
 
 
-FEEDS: Mapping[str, Callable[[Contents, Mistake], Contents]] = MappingProxyType(
-    {"suction leak": _leaky, "weak product": _weak, "wrong product": _unknown}
+GIVEN: Mapping[str, tuple[frozenset[str], Callable[[Contents, Mistake], Contents]]] = (
+    MappingProxyType(
+        {
+            "suction leak": (frozenset({"feed"}), _leaky),
+            "weak product": (frozenset({"feed", "pour"}), _weak),
+            "wrong product": (frozenset({"feed", "pour"}), _unknown),
+        }
+    )
 )
-"""What the pump draws instead, by key of the mistake."""
+"""By key of the mistake: what is drawn, or drawn and poured, and what that really is."""
 
 
-def _fed(step: Step, fed: Callable[[Contents, Mistake], Contents], mistake: Mistake) -> Step:
+def _given_otherwise(step: Step, mistake: Mistake) -> Step:
+    verbs, given = GIVEN[mistake.key]
     actions = tuple(
-        replace(a, contents=fed(a.contents, mistake)) if a.verb == "feed" and a.contents else a
+        replace(a, contents=given(a.contents, mistake)) if a.verb in verbs and a.contents else a
         for a in step.actions
     )
     return replace(step, actions=actions) if actions != step.actions else step
@@ -159,18 +169,28 @@ def _dry_at(step: Step, mistake: Mistake, product: Action | None) -> Step:
     return replace(step, actions=(first, *dry, run))
 
 
-def _given_up_early(step: Step) -> Step:
-    """Let an outlet be given up soon, as everybody sees the antifreeze run to the ground."""
-    if step.outlet is None:
+def _given_up(step: Step, sheet: PlannedStep) -> Step:
+    """Let an outlet whose colour is overdue be given up, as the antifreeze runs to the ground.
+
+    One whose colour came in time still gets all of its run-on.
+    """
+    if step.outlet is None or sheet.run is None:
         return step
+    due_s = sheet.run.first_colour_s or 0.0
+    longest_s = due_s + GIVE_UP_S + (sheet.run_on_s or 0.0)
     actions = tuple(
-        replace(a, until=replace(a.until, seconds=GIVE_UP_S)) if a.until else a
+        replace(a, until=replace(a.until, seconds=longest_s)) if a.until else a
         for a in step.actions
     )
     return replace(step, actions=actions)
 
 
 # ---- the coach at fault -----------------------------------------------------------------------
+
+
+def _never(control: str) -> Gate:
+    """Give a gate at a control that no setting opens."""
+    return Gate(control, frozenset())
 
 
 def _with_links(
@@ -181,13 +201,6 @@ def _with_links(
         links=MappingProxyType({**network.links, **{link.id: link for link in links}}),
         heights_m=MappingProxyType({**network.heights_m, **heights_m}),
     )
-
-
-def _loses_at_the_hole(mistake: Mistake) -> bool:
-    """Tell whether antifreeze can reach a heater whose plug is out."""
-    if mistake.key == "failed check":
-        return "hole" in mistake.params
-    return mistake.params.get("heater") == "plug out"
 
 
 def _with_plug_hole(network: CoachNetwork, heater: str) -> CoachNetwork:
@@ -219,24 +232,20 @@ def _with_plug_hole(network: CoachNetwork, heater: str) -> CoachNetwork:
 def _draws_only_air(network: CoachNetwork, mistake: Mistake) -> CoachNetwork:
     """Let nothing come from the jug while air comes past the valve of an empty tank.
 
-    At the same suction the flow goes with one over the root of the density: air passes a half
-    turned valve 29 times as fast as the jug's liquid, which is far beyond ``PRIME_LOST``.
+    At the same suction the flow goes with one over the root of the density: through the same valve
+    air would come 29 times as fast as liquid. A half-turned valve resists 24 times as much as the
+    open one of the jug, so there is six times as much air as liquid: far beyond ``PRIME_LOST``.
     """
-    if mistake.params["tank"] != "empty":
+    if mistake.circumstance != "empty":
         return network
     jugs = [s for name, s in network.sources.items() if _goes_into_jugs(network, name)]
-    shut = (replace(network.links[jug.link], gate=_never(network)) for jug in jugs)
+    shut = (replace(network.links[j.link], gate=_never(j.id)) for j in jugs)
     return _with_links(network, *shut)
 
 
 def _goes_into_jugs(network: CoachNetwork, source: str) -> bool:
     control = network.controls.get(source)
     return control is not None and "in the jug" in control.settings
-
-
-def _never(network: CoachNetwork) -> Gate:
-    """Give a gate that no setting opens."""
-    return Gate(next(iter(network.controls)), frozenset())
 
 
 def _cartridge_in(network: CoachNetwork, mistake: Mistake) -> CoachNetwork:
@@ -249,7 +258,7 @@ def _cartridge_in(network: CoachNetwork, mistake: Mistake) -> CoachNetwork:
         id=f"{mistake.part}(cartridge)",
         end=core,
         volume_m3=CARTRIDGE_SHARE * housing.volume_m3,
-        gate=Gate(f"{mistake.part}/bowl", frozenset()),
+        gate=_never(f"{mistake.part}/bowl"),
     )
     around = replace(
         housing,
@@ -263,7 +272,7 @@ def _cartridge_in(network: CoachNetwork, mistake: Mistake) -> CoachNetwork:
 def _one_sided(network: CoachNetwork, mistake: Mistake) -> CoachNetwork:
     """Shut the cold side of a tempering valve: fed with nothing warm, it stands on full hot."""
     cold = network.links[f"{mistake.part}:cold"]
-    return _with_links(network, replace(cold, gate=_never(network)))
+    return _with_links(network, replace(cold, gate=_never(next(iter(network.controls)))))
 
 
 def _let_back(network: CoachNetwork, mistake: Mistake) -> CoachNetwork:

@@ -9,32 +9,33 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from types import MappingProxyType
 
-from wintertight.coach.card import Card, Fitting
-from wintertight.flow.coach_network import CoachNetwork
+from wintertight.procedure.plan import Plan
 from wintertight.procedure.roles import Roles
 
-MISTAKES = (
-    "heater left open",
-    "bypass shut",
-    "inlet half open",
-    "tank valve half open",
-    "shower crossing",
-    "pause button",
-    "tempering valve one-sided",
-    "diverter left off",
-    "low point left open",
-    "suction leak",
-    "jug ran dry",
-    "weak product",
-    "wrong product",
-    "cartridge left in",
-    "branch left shut",
-    "failed check",
+MISTAKES: Mapping[str, tuple[str, ...]] = MappingProxyType(
+    {
+        "heater left open": ("full", "drained", "plug out"),
+        "bypass shut": ("full", "drained", "plug out"),
+        "inlet half open": ("alone", "tank valve too"),
+        "tank valve half open": ("full", "empty"),
+        "shower crossing": (),
+        "pause button": (),
+        "tempering valve one-sided": (),
+        "diverter left off": (),
+        "low point left open": (),
+        "suction leak": ("some air", "too much air"),
+        "jug ran dry": ("run on", "left so"),
+        "weak product": (),
+        "wrong product": (),
+        "cartridge left in": (),
+        "branch left shut": (),
+        "failed check": (),
+    }
 )
-"""Key of each mistake."""
+"""Key of each mistake, and the circumstances in which it is looked at, if it has several."""
 
-LEAKS = (0.2, 0.6)
-"""Shares of air in what a leaky suction draws that are looked at [1]: some, and too much."""
+LEAKS: Mapping[str, float] = MappingProxyType({"some air": 0.2, "too much air": 0.6})
+"""Shares of air in what a leaky suction draws that are looked at [1]; common practice."""
 
 DRY_S = 10.0
 """How long a pump draws air before the next jug is there [s]; common practice."""
@@ -53,38 +54,47 @@ class Mistake:
     Attributes:
         key: one of ``MISTAKES``.
         part: the part of the coach that is set wrongly or at fault.
-        params: what else has to be known of it.
+        circumstance: what else stands so that it matters; "" where nothing does.
+        params: ``share`` of air or water in what is drawn [1]; ``seconds`` of air [s] and
+            ``after_m3``, what an outlet has let out by then [m3]; ``hole``, the heater whose plug
+            hole lets out what reaches it.
         sets: how controls stand, whatever the steps say, once the handles have been set.
         skips: ids of steps that were not done.
     """
 
     key: str
     part: str
+    circumstance: str = ""
     params: Mapping[str, float | str] = field(default_factory=lambda: NOTHING)
     sets: Mapping[str, str] = field(default_factory=lambda: AS_PLANNED)
     skips: tuple[str, ...] = ()
 
+    @property
+    def hole(self) -> str | None:
+        """The heater whose open plug hole lets out what reaches it."""
+        return str(self.params["hole"]) if "hole" in self.params else None
 
-def possible_mistakes(card: Card, network: CoachNetwork) -> tuple[Mistake, ...]:
+
+def possible_mistakes(plan: Plan) -> tuple[Mistake, ...]:
     """Give the mistakes that can be made at a coach.
 
     Args:
-        card: the coach's card.
-        network: the coach.
+        plan: the plan of its job.
 
     Returns:
         The mistakes, in the order of ``MISTAKES``.
     """
-    roles = Roles(card, network)
+    roles = Roles(plan.card, plan.careful.network)
     found = (
         *_at_the_heater(roles),
         *_at_the_suction(roles),
         *_crossings(roles),
         *_left_open_or_shut(roles),
-        *_in_the_jug(roles),
-        *_at_fault(roles),
+        *_in_the_jug(plan, roles),
+        *_at_fault(plan, roles),
     )
-    return tuple(sorted(found, key=lambda m: MISTAKES.index(m.key)))
+    order = list(MISTAKES)
+    return tuple(sorted(found, key=lambda m: order.index(m.key)))
 
 
 def _at_the_heater(roles: Roles) -> Iterator[Mistake]:
@@ -95,18 +105,21 @@ def _at_the_heater(roles: Roles) -> Iterator[Mistake]:
     }
     named = _positions_in_use(roles)
     for heater in roles.of_kind("tank heater"):
-        plug = {f"{heater.id}/plug": "in", f"{heater.id}/relief": "shut"}
+        closed = {f"{heater.id}/plug": "in", f"{heater.id}/relief": "shut"}
         undone = (f"open-relief:{heater.id}", f"plug-out:{heater.id}")
-        for how, more, skips in (("full", {}, undone), ("drained", plug, ()), ("plug out", {}, ())):
-            params = MappingProxyType({"heater": how})
+        hole = MappingProxyType({"hole": heater.id})
+        for how, more, skips, params in (
+            ("full", {}, undone, NOTHING),
+            ("drained", closed, (), NOTHING),
+            ("plug out", {}, (), hole),
+        ):
             if bypasses and beside:
                 sets = MappingProxyType({**beside, **more})
-                yield Mistake("heater left open", heater.id, params, sets, skips)
+                yield Mistake("heater left open", heater.id, how, params, sets, skips)
             if bypasses or named:
                 sets = MappingProxyType({**bypasses, **beside, **named, **more})
                 part = next(iter((*bypasses, *named)))
-                params = MappingProxyType({"heater": how, "hole": heater.id})
-                yield Mistake("bypass shut", part, params, sets, skips)
+                yield Mistake("bypass shut", part, how, params, sets, skips)
 
 
 def _positions_in_use(roles: Roles) -> dict[str, str]:
@@ -120,21 +133,24 @@ def _positions_in_use(roles: Roles) -> dict[str, str]:
 
 
 def _at_the_suction(roles: Roles) -> Iterator[Mistake]:
-    for valve in roles.valves("antifreeze inlet"):
-        yield Mistake("inlet half open", valve.id, sets=MappingProxyType({valve.id: "half"}))
+    """Give valves half way between jug, tank and pump, and joints that let air in."""
     tanks = roles.of_kind("fresh tank")
-    for valve in roles.valves("tank suction") if tanks else ():
-        for how, skips in (("full", (f"open-tank-drain:{tanks[0].id}",)), ("empty", ())):
-            yield Mistake(
-                "tank valve half open",
-                valve.id,
-                MappingProxyType({"tank": how}),
-                MappingProxyType({valve.id: "half"}),
-                skips,
-            )
-    for pump in roles.of_kind("demand pump"):
-        for share in LEAKS:
-            yield Mistake("suction leak", pump.id, MappingProxyType({"share": share}))
+    undrained = tuple(f"open-tank-drain:{tank.id}" for tank in tanks[:1])
+    to_tank = {v.id: "half" for v in roles.valves("tank suction")} if tanks else {}
+    for valve in roles.valves("antifreeze inlet"):
+        half = {valve.id: "half"}
+        yield Mistake("inlet half open", valve.id, "alone", sets=MappingProxyType(half))
+        if to_tank:
+            sets = MappingProxyType({**half, **to_tank})
+            how = "tank valve too"
+            yield Mistake("inlet half open", valve.id, how, sets=sets, skips=undrained)
+    for name in to_tank:
+        sets = MappingProxyType({name: "half"})
+        yield Mistake("tank valve half open", name, "full", sets=sets, skips=undrained)
+        yield Mistake("tank valve half open", name, "empty", sets=sets)
+    for pump in roles.of_kind("demand pump")[:1]:
+        for how, share in LEAKS.items():
+            yield Mistake("suction leak", pump.id, how, MappingProxyType({"share": share}))
 
 
 def _crossings(roles: Roles) -> Iterator[Mistake]:
@@ -158,22 +174,30 @@ def _left_open_or_shut(roles: Roles) -> Iterator[Mistake]:
         yield Mistake("cartridge left in", bowl.id, skips=(f"cartridge-out:{bowl.id}",))
 
 
-def _in_the_jug(roles: Roles) -> Iterator[Mistake]:
+def _in_the_jug(plan: Plan, roles: Roles) -> Iterator[Mistake]:
+    """Give what can be wrong with the antifreeze itself."""
     for pump in roles.of_kind("demand pump")[:1]:
-        yield Mistake("weak product", pump.id, MappingProxyType({"share": WEAK_SHARE}))
-        yield Mistake("wrong product", pump.id)
-    taps = list(roles.controls("tap"))
-    for tap in dict.fromkeys((*taps[:1], *taps[-1:])):
-        yield Mistake("jug ran dry", tap, MappingProxyType({"seconds": DRY_S}))
+        share = MappingProxyType({"share": WEAK_SHARE})
+        yield Mistake("weak product", pump.id, params=share)
+        if plan.product.contents().rated < 1.0:  # else nobody knows what is in it anyway
+            yield Mistake("wrong product", pump.id)
+    taps = set(roles.controls("tap"))
+    ran = {o: s.run for s in plan.steps if (o := s.step.outlet) and o in taps and s.run}
+    dry = {"seconds": DRY_S}
+    for tap in [*ran][:1]:
+        halfway = MappingProxyType({**dry, "after_m3": ran[tap].volume_m3 / 2.0})
+        yield Mistake("jug ran dry", tap, "run on", halfway)
+    for tap in dict.fromkeys((*[*ran][:1], *[*ran][-1:])):
+        yield Mistake("jug ran dry", tap, "left so", MappingProxyType(dry))
 
 
-def _at_fault(roles: Roles) -> Iterator[Mistake]:
+def _at_fault(plan: Plan, roles: Roles) -> Iterator[Mistake]:
+    """Give valves that do not do what they are for."""
     for valve in roles.of_kind("tempering valve"):
         yield Mistake("tempering valve one-sided", valve.id)
+    # Where there is no bypass, the plug is back in before the coach is filled.
+    bypassed = any(s.step.key == "set bypass" for s in plan.steps)
+    heaters = roles.of_kind("tank heater") if bypassed else ()
+    hole = MappingProxyType({"hole": heaters[0].id}) if heaters else NOTHING
     for check in roles.of_kind("check valve"):
-        yield Mistake("failed check", check.id, _hole_of(roles.of_kind("tank heater")))
-
-
-def _hole_of(heaters: tuple[Fitting, ...]) -> Mapping[str, float | str]:
-    """Name the heater whose plug hole lets out what flows back to it."""
-    return MappingProxyType({"hole": heaters[0].id}) if heaters else NOTHING
+        yield Mistake("failed check", check.id, params=hole)
