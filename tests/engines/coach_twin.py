@@ -83,8 +83,15 @@ def settled_fronts(
     return epanet_fronts(*args, widening=last, **kwargs)
 
 
-def hollow_twin(coach: CoachNetwork) -> PipeNetwork:
-    """Give each link its content as volume of pipe, as another engine knows no other hollow."""
+def hollow_twin(
+    coach: CoachNetwork, *, times: float = 1.0, wide_m: float = WIDE_M, longest_m: float = 1.0
+) -> PipeNetwork:
+    """Give each link its content as volume of pipe, as another engine knows no other hollow.
+
+    All contents can be made some ``times`` as large, so that the other engine's second is so much
+    shorter. What a link's own tube does not hold stands before it, in a pipe ``wide_m`` wide, or
+    wider so that it is ``longest_m`` long at most.
+    """
     plain = pipe_network(coach)
     builder = NetworkBuilder()
     for i, name in enumerate(plain.node_ids):
@@ -95,14 +102,15 @@ def hollow_twin(coach: CoachNetwork) -> PipeNetwork:
         start = link.start
         pipe = plain.kind[i] == LinkKind.PIPE
         own = np.pi / 4.0 * plain.bore_m[i] ** 2 * plain.length_m[i] if pipe else 0.0
-        missing = link.volume_m3 - own if link.holding != "nothing" else 0.0
+        holds = times * link.volume_m3 if link.holding != "nothing" else 0.0
+        missing = holds - own
         if missing > 1e-12:
             start = f"after {link.id}"
             builder.node(start, float(plain.elevation_m[plain.start[i]]))
             wide.append((f"hollow {link.id}", link.start, start, missing))
         _lay(builder, plain, i, start, link.end)
     for name, start, end, volume in wide:
-        bore = max(WIDE_M, (4.0 / np.pi * volume) ** 0.5)  # a metre long at most
+        bore = max(wide_m, (4.0 / np.pi * volume / longest_m) ** 0.5)
         length = volume / (np.pi / 4.0 * bore**2)
         builder.pipe(name, start, end, length_m=float(length), bore_m=float(bore))
     return builder.build()

@@ -6,7 +6,8 @@ import numpy as np
 import pytest
 
 from tests.conftest import Published
-from tests.engines.epanet_twin import Bools, crossing_time, epanet_flow, epanet_fronts
+from tests.engines.epanet_text import Bools
+from tests.engines.epanet_twin import crossing_time, epanet_flow, epanet_fronts
 from wintertight.flow.steady import NetworkBuilder, PipeNetwork, solve_steady
 
 BORES_M = (0.0065, 0.0091, 0.0123, 0.0173)
