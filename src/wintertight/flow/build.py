@@ -60,6 +60,9 @@ def build_network(card: Card, case: Case = BEST) -> CoachNetwork:
         case=case,
         heater_ports=MappingProxyType(bench.heater_ports),
         breathers=tuple(bench.breathers),
+        places_m=MappingProxyType(
+            {f.id: (f.at.along_m, f.at.across_m) for f in card.fittings if f.at}
+        ),
     )
 
 
@@ -87,4 +90,6 @@ def _line_link(line: Line, case: Case, start: str, end: str) -> Link:
         runs=runs or 1,
         lowest_m=line.lowest_m,
         highest_m=line.highest_m,
+        start_m=line.start_height_m,
+        end_m=line.end_height_m,
     )

@@ -44,6 +44,7 @@ class Link:
         gate: what opens and shuts it; None is always open.
         drops_to: pool into which an outlet lets its fluid fall; "" is the ground or a bucket.
         lowest_m, highest_m: heights along it [m] where they lie outside those of its ends.
+        start_m, end_m: heights of its ends [m] where they are not those of its nodes.
     """
 
     id: str
@@ -66,6 +67,8 @@ class Link:
     drops_to: str | None = None
     lowest_m: float | None = None
     highest_m: float | None = None
+    start_m: float | None = None
+    end_m: float | None = None
 
     @property
     def is_outlet(self) -> bool:
@@ -185,6 +188,7 @@ class CoachNetwork:
         heights_m: height of each node above the floor [m].
         unmodelled: ids of fittings for which there is no model yet.
         case: which side of what is uncertain was taken.
+        places_m: where each fitting stands [m]: from the front, from the road side.
     """
 
     links: Mapping[str, Link]
@@ -200,6 +204,9 @@ class CoachNetwork:
         default_factory=lambda: MappingProxyType({})
     )
     breathers: tuple[Breather, ...] = ()
+    places_m: Mapping[str, tuple[float, float]] = field(
+        default_factory=lambda: MappingProxyType({})
+    )
 
     @cached_property
     def links_of(self) -> Mapping[str, tuple[Link, ...]]:
