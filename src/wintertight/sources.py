@@ -163,6 +163,20 @@ _ALL = (
         "2.3",
         "calculated",
     ),
+    Source(
+        "us-standard-atmosphere",
+        "NOAA, NASA, United States Air Force",
+        "U.S. Standard Atmosphere, NOAA-S/T 76-1562",
+        "1976",
+        "memory",
+    ),
+    Source(
+        "fluids",
+        "C. Bell and contributors",
+        "fluids: fluid dynamics component of the Chemical Engineering Design Library",
+        "1.x",
+        "calculated",
+    ),
     Source("white", "F. M. White", "Fluid Mechanics, ch. 6", "7th ed., 2011", "published"),
     Source(
         "churchill",
@@ -240,6 +254,22 @@ _ALL = (
         "memory",
     ),
     Source("wallis", "G. B. Wallis", "One-dimensional Two-phase Flow", "1969", "memory"),
+    Source(
+        "wallis-dobson",
+        "G. B. Wallis, J. E. Dobson",
+        "The onset of slugging in horizontal stratified air-water flow, "
+        "Int. J. Multiphase Flow 1, 173-193",
+        "1973",
+        "memory",
+    ),
+    Source(
+        "zukoski",
+        "E. E. Zukoski",
+        "Influence of viscosity, surface tension, and inclination angle on motion of long bubbles "
+        "in closed tubes, J. Fluid Mech. 25, 821-837",
+        "1966",
+        "memory",
+    ),
     Source(
         "aussillous-quere",
         "P. Aussillous, D. Quere",

@@ -1,0 +1,1 @@
+"""Blowing lines out with compressed air: how it flows, what it sweeps, how long a tank lasts."""
