@@ -54,6 +54,9 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     quick: Annotated[
         bool, typer.Option("--quick", help="do not work out what a missed step would do")
     ] = False,
+    wrong: Annotated[
+        bool, typer.Option("--wrong", help="also what can stand wrongly, and what comes of it")
+    ] = False,
     strict: Annotated[
         bool, typer.Option("--strict", help="exit with 3 unless the verdict is safe")
     ] = False,
@@ -83,10 +86,20 @@ def plan(  # noqa: PLR0913 - one parameter for each option
 
         sold_by = {"shop": {"name": sold.name, "list": list_file}}
         content = {**plan_object(planned, spoken, system), **sold_by}
+        if wrong:
+            from wintertight.documents.wrong_settings import worked_out, wrong_settings_list
+
+            listed = wrong_settings_list(planned, worked_out(planned), spoken, system)
+            content["wrong_settings"] = listed
         return Answer(json_text(SCHEMA, content), status)
     from wintertight.documents.screen import plan_screen
 
     said = [plan_screen(planned, spoken, system, all_parts=every).rstrip("\n")]
+    if wrong:
+        from wintertight.documents.wrong_settings import worked_out, wrong_settings_screen
+
+        told = wrong_settings_screen(planned, worked_out(planned), spoken, system)
+        said.extend(["", told, ""] if told else [])
     if list_file == BUNDLED:
         said.append(f"Antifreeze from the {BUNDLED} list; give yours with --shop FILE.")
     if pdf is not None:

@@ -82,7 +82,8 @@ class MistakeOutcome:
     Attributes:
         outcome: the same, a gap, unproven, or a hazard.
         parts: parts that are worse off, the one with most water left first.
-        water_m3: water left in them, beyond what the product brings along [m3].
+        bursting: those of them that would burst; nobody could vouch for the others.
+        water_m3: water left in the parts, beyond what the product brings along [m3].
         signs: what would be seen in the bay.
         jugs: containers begun more than usual; fewer where negative [1].
         more_m3: product drawn and poured more than usual; less where negative [m3]; on the careful
@@ -93,6 +94,7 @@ class MistakeOutcome:
 
     outcome: Outcome
     parts: tuple[str, ...] = ()
+    bursting: tuple[str, ...] = ()
     water_m3: float = 0.0
     signs: tuple[Sign, ...] = ()
     jugs: int = 0
@@ -130,6 +132,7 @@ def outcome_of(plan: Plan, mistake: Mistake) -> MistakeOutcome:
     return MistakeOutcome(
         outcome="hazard" if hazards else _outcome(worse),
         parts=tuple(p.id for p in worse),
+        bursting=tuple(p.id for p in worse if p.safe is False),
         water_m3=sum(left.values()),
         signs=tuple(_signs(usual, trace)),
         jugs=int(np.ceil(used / size)) - int(np.ceil(before / size)),

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from wintertight.wording.english import coach, paper, proofs, steps
+from wintertight.wording.english import coach, mistakes, paper, proofs, steps
 
 ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
     {
@@ -32,5 +32,10 @@ ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "heat": coach.SOURCES_OF_HEAT,
         "finding": coach.FINDINGS,
         "label": paper.LABELS,
+        "mistake": mistakes.MISTAKES,
+        "mistake outcome": mistakes.OUTCOMES,
+        "mistake settle": mistakes.SETTLE,
+        "mistake piece": mistakes.PIECES,
+        "sign": mistakes.SIGNS,
     }
 )

@@ -1,0 +1,96 @@
+"""What can stand wrongly at a coach: a block for the screen, and a list for programs."""
+
+from itertools import groupby
+from typing import Any
+
+from wintertight.documents.screen_blocks import joined, wrapped
+from wintertight.procedure.mistake_outcome import MistakeOutcome, Sign, outcome_of
+from wintertight.procedure.mistakes import Mistake, possible_mistakes
+from wintertight.procedure.plan import Plan
+from wintertight.units import System
+from wintertight.wording.mistakes import mistake_text, mistakes_heading, sign_text
+
+Plain = dict[str, Any]
+Worked = tuple[Mistake, MistakeOutcome]
+
+WORST_FIRST = ("hazard", "gap", "unproven", "same")
+
+
+def worked_out(plan: Plan) -> tuple[Worked, ...]:
+    """Work out what comes of each wrong setting that a coach can have.
+
+    Args:
+        plan: the plan of its job.
+
+    Returns:
+        The wrong settings with what comes of them: the worst first, and of those alike the ones
+        that nobody would notice, and those which most parts suffer from.
+    """
+    found = [(mistake, outcome_of(plan, mistake)) for mistake in possible_mistakes(plan)]
+    return tuple(sorted(found, key=lambda both: _badness(both[1])))
+
+
+def _badness(outcome: MistakeOutcome) -> tuple[int, bool, int]:
+    return WORST_FIRST.index(outcome.outcome), outcome.noticed, -len(outcome.parts)
+
+
+def wrong_settings_screen(
+    plan: Plan, worked: tuple[Worked, ...], language: str = "en", system: System = "us"
+) -> str:
+    """Give the wrong settings as text, lines as wide as those of a plan; "" where there are none.
+
+    Args:
+        plan: the plan of the job.
+        worked: its wrong settings with what comes of them, in order.
+        language: two letters.
+        system: "us" or "metric".
+
+    Returns:
+        A block of lines below each heading.
+    """
+    blocks = groupby(worked, key=lambda both: mistakes_heading(both[1], language))
+    return joined(
+        (heading, *(_item(plan, m, o, language, system) for m, o in some))
+        for heading, some in blocks
+    ).rstrip("\n")
+
+
+def _item(
+    plan: Plan, mistake: Mistake, outcome: MistakeOutcome, language: str, system: System
+) -> str:
+    return wrapped(mistake_text(mistake, outcome, plan.card, language, system), "  -  ")
+
+
+def wrong_settings_list(
+    plan: Plan, worked: tuple[Worked, ...], language: str = "en", system: System = "us"
+) -> list[Plain]:
+    """Give the wrong settings as plain data; numbers are SI, what does not apply is left out."""
+    return [
+        {
+            "key": mistake.key,
+            **({"circumstance": mistake.circumstance} if mistake.circumstance else {}),
+            "part": mistake.part,
+            "outcome": outcome.outcome,
+            "parts": list(outcome.parts),
+            "bursting": list(outcome.bursting),
+            "water_m3": float(outcome.water_m3),
+            "signs": [_sign(plan, sign, language) for sign in outcome.signs],
+            "noticed": outcome.noticed,
+            "extra_jugs": int(outcome.jugs),
+            "extra_antifreeze_m3": float(outcome.more_m3),
+            "crosses": list(outcome.crosses),
+            **({"hazard": outcome.hazard} if outcome.hazard else {}),
+            "sentence": mistake_text(mistake, outcome, plan.card, language, system),
+        }
+        for mistake, outcome in worked
+    ]
+
+
+def _sign(plan: Plan, sign: Sign, language: str) -> Plain:
+    return {
+        "key": sign.key,
+        "at": sign.at,
+        **({} if sign.share is None else {"share": float(sign.share)}),
+        **({} if sign.seconds is None else {"seconds": float(sign.seconds)}),
+        "text": sign_text([sign], plan.card, language),
+    }
