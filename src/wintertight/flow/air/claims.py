@@ -13,16 +13,18 @@ import numpy as np
 from wintertight.flow.air.air_flow import AirFlow, LinkAir
 from wintertight.flow.air.criteria import (
     LAYER_SWEPT,
+    LEAST_RISE_M,
+    LEAST_SLOPE,
     LEVEL_DOUBTFUL,
     RISER_DOUBTFUL,
     RISER_SWEPT,
+    SMALL_BORE_M,
     film_share,
     nose_velocity,
     wallis_number,
 )
 from wintertight.flow.air.gas import density_air
 from wintertight.flow.coach_network import CoachNetwork, Link, Source
-from wintertight.flow.draining import HANGING_BORE_M, LEAST_FALL_M, LEAST_SLOPE
 from wintertight.flow.hydraulics import BAY_DEGC
 
 Claim = Literal["swept", "doubtful", "not swept"]
@@ -139,7 +141,7 @@ def claims_of(
 def never_swept(network: CoachNetwork, link: Link, inlet_link: str) -> Reason | None:
     """Tell why air never clears a link, whatever its speed; None where it may."""
     if link.way == "pipe":
-        return "small tube" if link.bore_m < HANGING_BORE_M else None
+        return "small tube" if link.bore_m < SMALL_BORE_M else None
     at_inlet = link.part == network.links[inlet_link].part
     tests: tuple[tuple[Reason, bool], ...] = (
         ("pump head", link.way == "pump"),
@@ -204,7 +206,9 @@ def line_claim(
 
 
 def rise_m(network: CoachNetwork, link: Link, *, forward: bool) -> float:
-    """Give how far a line climbs on the way of the air, its sags and humps counted at their worst.
+    """Give how far a line climbs on the way of the air, from its lowest place to any that follows.
+
+    Where a line has both, its sag is taken to come before its hump: that is the longest climb.
 
     Args:
         network: the coach, for its heights.
@@ -214,15 +218,16 @@ def rise_m(network: CoachNetwork, link: Link, *, forward: bool) -> float:
     Returns:
         Climb [m]; negative where it falls all the way, 0 for a line as level as lines are laid.
     """
-    heights = network.heights_m
-    first, last = (link.start, link.end) if forward else (link.end, link.start)
-    low, high = heights[first], heights[last]
-    if link.lowest_m is not None:
-        low = min(low, link.lowest_m)
-    if link.highest_m is not None:
-        high = max(high, link.highest_m)
-    rise = high - low
-    return rise if abs(rise) > max(LEAST_FALL_M, LEAST_SLOPE * link.length_m) else 0.0
+    ends = [network.heights_m[link.start], link.start_m], [link.end_m, network.heights_m[link.end]]
+    first, last = ends if forward else (ends[1][::-1], ends[0][::-1])
+    along = [*first, link.lowest_m, link.highest_m, *last]
+    heights = [height for height in along if height is not None]
+    climb = max(later - one for i, one in enumerate(heights) for later in heights[i + 1 :])
+    level = max(LEAST_RISE_M, LEAST_SLOPE * link.length_m)
+    if climb > level:
+        return climb
+    fall = heights[0] - heights[-1]
+    return -fall if fall > level else 0.0
 
 
 def _graded(margin: float, doubtful: float, *, rises: bool) -> tuple[Claim, Reason]:

@@ -33,7 +33,7 @@ class AirCurve:
     Attributes:
         gauge_Pa: gauge pressures, highest first: the regulator's [Pa].
         mass_kg_s: mass flow at each [kg/s].
-        lowest_Pa: gauge pressure down to which lines keep being swept [Pa].
+        lowest_Pa: gauge pressure down to which lines keep being swept [Pa], within the curve.
     """
 
     gauge_Pa: tuple[float, ...]
