@@ -37,12 +37,16 @@ def step_text(planned: PlannedStep, card: Card, language: str = "en", system: Sy
         params["sources"] = listed((say("heat", s, language) for s in sources), language)
     if "cups" in params:
         params["cups"] = counted(int(float(step.params["cups"])), "cups", language)
-    return begun(say_best("step", step.key, _circumstances(planned, card), language, **params))
+    said = begun(say_best("step", step.key, _circumstances(planned, card), language, **params))
+    if "left_full_m3" in params:
+        said = f"{said} {say('phrase', 'left full', language, **params)}"
+    return said
 
 
 def step_why(step: Step, language: str = "en") -> str:
     """Give why a step is done, as one short sentence."""
-    return say_best("why", step.key, (step.phase,), language)
+    circumstances = (*_yes(step), step.phase)
+    return say_best("why", step.key, circumstances, language)
 
 
 def how_to_open(step: Step, language: str = "en") -> str:
@@ -86,8 +90,11 @@ def _circumstances(planned: PlannedStep, card: Card) -> tuple[str, ...]:
     dry = ["no colour"] if run is not None and run.first_colour_s is None else []
     own_way = ["its own way"] if how_to_open(step) else []
     fitting = card.fitting.get(step.part.partition("/")[0].partition(".")[0])
-    yes = tuple(name for name, value in step.params.items() if value == "yes")
-    return (*dry, *yes, *([fitting.kind] if fitting else []), *own_way)
+    return (*dry, *_yes(step), *([fitting.kind] if fitting else []), *own_way)
+
+
+def _yes(step: Step) -> tuple[str, ...]:
+    return tuple(name for name, value in step.params.items() if value == "yes")
 
 
 def _seen(planned: PlannedStep, language: str, system: System) -> dict[str, str]:

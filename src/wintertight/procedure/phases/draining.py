@@ -1,8 +1,10 @@
 """Water out: by gravity, by hand, and behind the pump's air."""
 
+import math
 from collections.abc import Iterator
 
 from wintertight.coach.card import Fitting
+from wintertight.coach.kinds import KINDS
 from wintertight.flow.actions import Action
 from wintertight.flow.running import Until
 from wintertight.procedure.job import Job, step
@@ -10,6 +12,9 @@ from wintertight.procedure.steps import Step
 
 DRY_RUN_S = 12.0
 """How long the pump runs on an empty tank, to clear the tank's own line [s]; common practice."""
+
+WEAK_SHARE = 0.05
+"""Share of its water that a heater left full may still hold to count as filled [1]."""
 
 BRIDGED = ("softener", "UV sleeve")
 """Kinds that leave a gap in a line when they are taken out: a hose bridges it."""
@@ -40,9 +45,9 @@ def drain(job: Job) -> Iterator[Step]:
             count=float(len(job.roles.low_points)),
         )
     for heater in job.roles.of_kind("tank heater"):
-        yield from _open_heater(heater)
+        yield from _open_heater(job, heater)
     if job.has_bypass:
-        yield from (_plug_out(heater) for heater in job.roles.of_kind("on-demand heater"))
+        yield from (_plug_out(job, heater) for heater in job.roles.of_kind("on-demand heater"))
     for rinse in job.roles.of_kind("tank rinse"):
         yield step(
             "open rinse inlet",
@@ -94,7 +99,7 @@ def _drain_through_inlet(job: Job) -> Iterator[Step]:
         )
 
 
-def _open_heater(heater: Fitting) -> Iterator[Step]:
+def _open_heater(job: Job, heater: Fitting) -> Iterator[Step]:
     yield step(
         "open relief",
         "drain",
@@ -103,10 +108,10 @@ def _open_heater(heater: Fitting) -> Iterator[Step]:
         setting="relief lever open",
         cautions=("hot water",),
     )
-    yield _plug_out(heater)
+    yield _plug_out(job, heater)
 
 
-def _plug_out(heater: Fitting) -> Step:
+def _plug_out(job: Job, heater: Fitting) -> Step:
     anode = heater.tank == "steel with anode"
     return step(
         "plug out",
@@ -116,7 +121,40 @@ def _plug_out(heater: Fitting) -> Step:
         setting="plug out",
         cautions=("plug under pressure", "hot water"),
         anode="yes" if anode else "no",
+        **({} if job.has_bypass else _left_full(heater)),
     )
+
+
+def _left_full(heater: Fitting) -> dict[str, float | str]:
+    """Say what a heater that is filled would cost if it were not emptied first."""
+    own_m3 = heater.volume.value if heater.volume else KINDS[heater.kind].hollow_m3
+    return {
+        "filled": "yes",
+        "own_m3": own_m3,
+        "left_full_m3": washed_through_m3(own_m3, WEAK_SHARE),
+        "share": WEAK_SHARE,
+    }
+
+
+def washed_through_m3(volume_m3: float, share_left: float) -> float:
+    """Give what must flow through a stirred vessel until so much of its first content is left.
+
+        V = V_vessel ln(1/c)
+
+    Args:
+        volume_m3: content of the vessel [m3], not negative.
+        share_left: share c of the first content that may be left [1], above 0, at most 1.
+
+    Returns:
+        Volume that flows through [m3].
+
+    Example:
+        >>> round(washed_through_m3(6.0, 0.05), 2)
+        17.97
+
+    Sources: levenspiel, the wash-out of a stirred tank
+    """
+    return volume_m3 * math.log(1.0 / share_left)
 
 
 def _by_hand(job: Job) -> Iterator[Step]:

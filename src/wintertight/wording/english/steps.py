@@ -112,6 +112,7 @@ WHY: Mapping[str, str] = MappingProxyType(
         "open relief": "Air comes in at the top, so the heater empties at the bottom.",
         "open relief: finish": "An open lever gives what may freeze room to grow.",
         "plug out": "The heater is emptied and bypassed: no antifreeze is spent on it.",
+        "plug out: filled": "It will be filled: emptied first, it takes no more than it holds.",
         "let it drain": "Water left behind thins the antifreeze.",
         "drain panel": "Any other position cuts the line from the inlet off, with its water in it.",
         "cartridge out": "A cartridge holds water, and antifreeze spoils it.",
@@ -315,6 +316,10 @@ PHRASES: Mapping[str, str] = MappingProxyType(
     {
         "handles across": "Handle across the pipe (shut): {parts}.",
         "handles along": "Handle along the pipe (open): {parts}.",
+        "left full": (
+            "There is no bypass: left full it would take about {left_full_m3} of antifreeze and"
+            " still hold {share} water; emptied it takes its own {own_m3}."
+        ),
         "shared hose": "count only colour that stays",
         "note": "({note})",
         "notes": "{first}; {last}",
