@@ -1,6 +1,6 @@
 """Air as the lines see it: an ideal gas at the temperature of the bay.
 
-Up to 50 psi its compressibility is within 0.2 % of an ideal gas's, far below what is known of any
+Up to 50 psi its density is within 0.3 % of an ideal gas's, far below what is known of any
 tap.
 """
 
