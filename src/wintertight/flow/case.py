@@ -21,6 +21,10 @@ class Case:
         trusts_drains: whether a line that drains by its heights is taken to be empty when it is
             filled; if not, it is taken to be full of water still.
         chunk_m3: volume moved between two looks at the flow [m3]; it moves seconds, not shares.
+        longest_chunk_m3: what it may grow to [m3] while the flow stays as it is; None is not at
+            all.
+        parcel_m3: largest parcel in which laminar lines are fed [m3].
+        viscosity_m2_s: one viscosity for everything [m2/s]; None is that of what lines hold.
     """
 
     name: str
@@ -29,6 +33,9 @@ class Case:
     lengths: Literal["best", "upper"] = "best"
     trusts_drains: bool = True
     chunk_m3: float = 0.1e-3
+    longest_chunk_m3: float | None = None
+    parcel_m3: float = 10e-6
+    viscosity_m2_s: float | None = None
 
     def length_m(self, length: Quantity) -> float:
         """Give the length [m] this case takes."""

@@ -126,7 +126,7 @@ def viscosities(network: CoachNetwork, state: State, temperature_degC: float) ->
     for i, link in enumerate(network.links):
         held = state.held.get(link)
         if held is not None:
-            shares[i] = held.mean()[GLYCOL]
+            shares[i] = held.about()[GLYCOL]
     return kinematic_viscosity(shares, temperature_degC)
 
 

@@ -134,23 +134,12 @@ class SeriesKernel:
         self._grow(length)
         return self._leaving[:length]
 
-    def leaving_of(self, fed: Array, new: int) -> Array:
-        """Give what is let out of one component, for what was fed of it.
-
-        Args:
-            fed: what each parcel fed so far held of it, shape (parcels,), at least one.
-            new: how many of them came in the present push [1].
-
-        Returns:
-            What the parcels let out meanwhile hold of it, shape (new + 1,): one after each number
-            of parcels fed from ``parcels - new`` to ``parcels``; in the unit of ``fed``.
-        """
-        total = len(fed)
-        self._grow(total + 1)
-        if len(self._padded) < self._length + new:
+    def padded(self, length: int) -> Array:
+        """Give as many zeros as there are entries, then ``leaving``; more than ``length`` each."""
+        self._grow(length)
+        if not len(self._padded):
             self._padded = np.concatenate((np.zeros(self._length), self._leaving))
-        first = len(self._padded) - self._length + 1 - new
-        return np.convolve(self._padded[first : first + total + new], fed, "valid")
+        return self._padded
 
     def kept(self, length: int) -> Array:
         """Give the share [1] of a parcel still in the line at the end of parcel m, m < length."""

@@ -4,9 +4,10 @@ A plan, a plan with a step left out, a job as it was done and the spring return 
 actions they give to ``replay``.
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import zip_longest
 
 import numpy as np
 import numpy.typing as npt
@@ -14,6 +15,7 @@ import numpy.typing as npt
 from wintertight.errors import BooksDoNotClose
 from wintertight.flow.actions import VERBS, Action, Outcome
 from wintertight.flow.coach_network import CoachNetwork
+from wintertight.flow.precedent import Precedent
 from wintertight.flow.state import State, all_held
 
 CLOSED = 1e-9
@@ -61,6 +63,15 @@ class Trace:
     moments: tuple[Moment, ...]
 
     @property
+    def precedents(self) -> tuple[Precedent, ...]:
+        """What was done, to be taken over by a job that is done over with something different."""
+        states = (self.start, *(moment.state for moment in self.moments))
+        return tuple(
+            Precedent.of(before, m.action, (m.state, m.outcome))
+            for before, m in zip(states, self.moments, strict=False)
+        )
+
+    @property
     def end(self) -> State:
         """The state after the last action."""
         return self.moments[-1].state if self.moments else self.start
@@ -92,13 +103,20 @@ def balance_of(state: State) -> Balance:
     )
 
 
-def replay(network: CoachNetwork, state: State, actions: Iterable[Action]) -> Trace:
+def replay(
+    network: CoachNetwork,
+    state: State,
+    actions: Iterable[Action],
+    precedents: Sequence[Precedent | None] = (),
+) -> Trace:
     """Do actions one after another.
 
     Args:
         network: the coach.
         state: the coach before the first action.
         actions: what is done.
+        precedents: for each of the first actions, one that was done before on this network, taken
+            over where it holds.
 
     Returns:
         The trace; its end is the state after the last action.
@@ -110,8 +128,11 @@ def replay(network: CoachNetwork, state: State, actions: Iterable[Action]) -> Tr
     """
     moments: list[Moment] = []
     now = state
-    for action in actions:
-        now, outcome = VERBS[action.verb](network, now, action)
+    for action, precedent in zip_longest(actions, precedents):
+        if precedent and precedent.holds(network, now, action):
+            now, outcome = precedent.taken_over(network, now)
+        else:
+            now, outcome = VERBS[action.verb](network, now, action)
         moments.append(Moment(action, outcome, now))
     trace = Trace(network, state, tuple(moments))
     error = trace.balance.relative_error

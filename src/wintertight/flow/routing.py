@@ -92,7 +92,12 @@ class Carried:
 
 
 def carry(
-    legs: tuple[Leg, ...], held: Mapping[str, Held], feeds: Mapping[str, Array], seconds: float
+    legs: tuple[Leg, ...],
+    held: Mapping[str, Held],
+    feeds: Mapping[str, Array],
+    seconds: float,
+    *,
+    eased: bool = False,
 ) -> Carried:
     """Move fluid along a route for some seconds.
 
@@ -101,6 +106,7 @@ def carry(
         held: what each link holds; changed in place.
         feeds: shares of what each source node gives, shape (4,) each.
         seconds: how long [s].
+        eased: whether parcels nearly alike are joined where they are many.
 
     Returns:
         What came in and what fell out.
@@ -124,6 +130,7 @@ def carry(
         stream = at_node[node] if share == 1.0 else at_node[node].scaled(share)
         if leg.link.holding != "nothing" and len(stream.volumes):
             stream = held[leg.link.id].push(stream, forward=leg.forward)
+            stream = stream.eased() if eased else stream
         if leg.link.is_outlet:
             fell_out[leg.link.id] = stream
         else:

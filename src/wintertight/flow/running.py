@@ -12,7 +12,7 @@ from wintertight.flow.held import Held, VesselHeld
 from wintertight.flow.hydraulics import STILL_M3_S, steady_flow
 from wintertight.flow.routing import Leg, carry, route
 from wintertight.flow.state import WATER, Books, State, five
-from wintertight.flow.stream import AIR, SHARES, Stream, shares_of
+from wintertight.flow.stream import AIR, DUST_M3, SHARES, Stream, shares_of
 
 Array = npt.NDArray[np.float64]
 
@@ -20,8 +20,11 @@ COLOUR_SHARE = 0.10
 """Share of the supply's strength at which colour shows at an outlet [1]; common practice."""
 
 LIMIT_M3 = 12e-3
-"""Volume, beyond what its way holds, after which an outlet that never clears is given up [m3]:
-about three gallons."""
+"""Volume drawn, beyond what the way holds, after which an outlet that never clears is given up
+[m3]: about three gallons, wherever they went."""
+
+STEADY = 0.002
+"""Change of the whole flow from one look to the next [1] below which the next stride may double."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,7 +35,7 @@ class Until:
         run_on_s: seconds after first colour at the watched outlet [s].
         seconds: seconds in all [s].
         volume_m3: volume in all [m3].
-        limit_m3: volume, beyond what its way holds, after which the run is given up [m3].
+        limit_m3: volume drawn, beyond what the way holds, after which the run is given up [m3].
     """
 
     run_on_s: float | None = None
@@ -79,6 +82,7 @@ class Running:
     held: dict[str, Held] = field(init=False)
     pools: dict[str, Array] = field(init=False)
     seconds: float = 0.0
+    drawn_m3: float = 0.0
     volume_m3: dict[str, float] = field(default_factory=dict)
     colour_s: dict[str, float] = field(default_factory=dict)
     colour_m3: dict[str, float] = field(default_factory=dict)
@@ -90,6 +94,7 @@ class Running:
     _came_in: Array = field(default_factory=lambda: np.zeros(SHARES + 1))
     _went_out: Array = field(default_factory=lambda: np.zeros(SHARES + 1))
     _flows: Array | None = None
+    _stride_m3: float = field(init=False)
     _owned: set[str] = field(default_factory=set)
     _moved: dict[str, None] = field(default_factory=dict)
 
@@ -101,12 +106,17 @@ class Running:
                 self._watched.setdefault(outlet.link, []).append(outlet.control)
         self.held = dict(self.state.held)
         self.pools = dict(self.state.pools)
+        self._stride_m3 = self.network.case.chunk_m3
         self.look()
 
     def look(self) -> None:
         """Solve the flow anew with what the lines hold now."""
+        one_for_all = self.network.case.viscosity_m2_s
+        if one_for_all is not None and self._flows is not None:
+            return  # no content changes the flow
+        before = self.flow_m3_s
         now = replace(self.state, held=self.held)
-        steady = steady_flow(self.network, now, start_flows=self._flows)
+        steady = steady_flow(self.network, now, viscosity_m2_s=one_for_all, start_flows=self._flows)
         same = self._flows is not None and bool(
             np.array_equal(_signs(steady.flow_m3_s), _signs(self._flows))
         )
@@ -123,6 +133,16 @@ class Running:
             if leg.link.id in self.held and leg.link.id not in self._owned:
                 self.held[leg.link.id] = self._taken_over(leg.link)
                 self._owned.add(leg.link.id)
+        self._stretch(before)
+
+    def _stretch(self, flow_before_m3_s: float) -> None:
+        """Lengthen the stride while the flow stays as it is, and begin anew when it does not."""
+        case = self.network.case
+        if case.longest_chunk_m3 is None or not flow_before_m3_s:
+            return
+        changed = abs(self.flow_m3_s / flow_before_m3_s - 1.0)
+        longer = min(2.0 * self._stride_m3, case.longest_chunk_m3)
+        self._stride_m3 = longer if changed < STEADY else case.chunk_m3
 
     def _taken_over(self, link: Link) -> Held:
         """Copy what a link holds; on the careful side a drained line had not drained after all."""
@@ -156,8 +176,10 @@ class Running:
             source.node: shares_of(self.state.feeds[name])
             for name, source in self.network.sources.items()
         }
-        carried = carry(self.legs, self.held, feeds, seconds)
+        eased = self.network.case.longest_chunk_m3 is not None
+        carried = carry(self.legs, self.held, feeds, seconds, eased=eased)
         self._moved.update(dict.fromkeys(leg.link.id for leg in self.legs))
+        self.drawn_m3 += self.flow_m3_s * seconds
         supply = 0.0
         for stream in carried.came_in.values():
             self._came_in += five(stream.component_volumes, stream.volume_m3)
@@ -232,23 +254,31 @@ class Running:
             False if it was given up at the limit, or nothing flows; else True.
         """
         limit = until.limit_m3 + sum(leg.link.volume_m3 for leg in self.legs)
+        nothing_to_see = self._colourless()
         while not self.still:
             left = _seconds_left(self, outlet, until)
             if left <= 0.0:
                 return True
             # Where only other outlets flow, this one would never reach its limit.
             dead = np.isinf(left) and not self.flow_at(outlet)
-            if dead or self.volume_m3.get(outlet, 0.0) >= limit:
+            if dead or self.drawn_m3 >= limit - DUST_M3:
                 return False
-            self.step(min(left, self.chunk_s()))
+            to_limit = (limit - self.drawn_m3) / self.flow_m3_s
+            self.step(min(left, to_limit, np.inf if nothing_to_see else self.chunk_s()))
             if enough and enough(self):
                 return True
         return False
 
+    def _colourless(self) -> bool:
+        """Tell whether no antifreeze can come: then the flow stays, and no look is needed."""
+        feeds = (shares_of(self.state.feeds[name]) for name in self.network.sources)
+        holds = (self.held[k.link.id].mean() for k in self.legs if k.link.id in self.held)
+        return not any(shares[:AIR].any() for shares in (*feeds, *holds))
+
     def chunk_s(self) -> float:
         """Give how long a chunk takes [s]."""
         flow = self.flow_m3_s
-        return self.network.case.chunk_m3 / flow if flow > STILL_M3_S else np.inf
+        return self._stride_m3 / flow if flow > STILL_M3_S else np.inf
 
     def _breathe(self) -> None:
         """Let accumulators take in from the trunk what they gave out while the tap ran."""

@@ -15,9 +15,6 @@ from wintertight.fluids.contents import Contents
 
 Array = npt.NDArray[np.float64]
 
-PARCEL_M3 = 10e-6
-"""Largest parcel in which laminar lines are fed [m3]; a hundredth of a litre."""
-
 WATER = np.zeros(SHARES)
 ONLY_AIR = np.eye(SHARES)[AIR]
 
@@ -79,13 +76,13 @@ class State:
         return contents_of(self.held[link].mean())
 
 
-def new_held(link: Link, shares: Array) -> Held:
-    """Make the content of a link, full of one fluid."""
+def new_held(link: Link, shares: Array, parcel_m3: float) -> Held:
+    """Make the content of a link, full of one fluid; laminar lines are fed in such parcels."""
     if link.holding == "vessel":
         return VesselHeld(link.volume_m3, shares)
     if link.holding == "plug":
         return PlugHeld(link.volume_m3, shares)
-    parcel = min(PARCEL_M3 / link.volume_m3, FIRST_ARRIVAL / link.runs)
+    parcel = min(parcel_m3 / link.volume_m3, FIRST_ARRIVAL / link.runs)
     key = (link.runs, parcel)
     kernel = _KERNELS.get(key)
     if kernel is None:
@@ -117,7 +114,12 @@ def arriving_state(network: CoachNetwork, contents: Contents | None = None) -> S
         The state, with its books opened.
     """
     shares = shares_of(contents) if contents else WATER
-    held = {k.id: new_held(k, shares) for k in network.links.values() if k.holding != "nothing"}
+    parcel_m3 = network.case.parcel_m3
+    held = {
+        link.id: new_held(link, shares, parcel_m3)
+        for link in network.links.values()
+        if link.holding != "nothing"
+    }
     pools = {k: five(shares * p.volume_m3, p.volume_m3) for k, p in network.pools.items()}
     state = State(
         settings=MappingProxyType({c.id: c.as_found for c in network.controls.values()}),

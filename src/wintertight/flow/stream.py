@@ -10,14 +10,20 @@ from dataclasses import dataclass
 import numpy as np
 import numpy.typing as npt
 
+from wintertight.flow.kernels.parcels import AIR, DUST_M3, SHARES, mixed_pair
 from wintertight.fluids.contents import Contents
 
 Array = npt.NDArray[np.float64]
 
-GLYCOL, ETHANOL, RATED, AIR = range(4)
-SHARES = 4
-DUST_M3 = 1e-15
-"""A parcel smaller than this [m3] is rounding, not fluid."""
+GLYCOL, ETHANOL, RATED = range(3)
+
+__all__ = ["AIR", "DUST_M3", "ETHANOL", "GLYCOL", "RATED", "SHARES", "Stream", "mixed"]
+
+MANY = 64
+"""More parcels than this are a long stream [1]."""
+
+NEARLY = 1e-4
+"""Shares closer than this may be joined in a long stream [1]."""
 
 
 def shares_of(contents: Contents) -> Array:
@@ -70,15 +76,16 @@ class Stream:
         """Give the same stream with every volume times ``factor`` [1]: one branch of a split."""
         return Stream(self.volumes * factor, self.shares)
 
-    def merged(self) -> "Stream":
-        """Join neighbours that are exactly alike."""
-        if len(self.volumes) < 2:  # noqa: PLR2004 - one parcel has no neighbour
+    def eased(self) -> "Stream":
+        """Join neighbours of a long stream that are nearly alike; volumes and components stay."""
+        if len(self.volumes) <= MANY:
             return self
-        new = np.any(self.shares[1:] != self.shares[:-1], axis=1)
-        if new.all():
-            return self
+        rounded = np.rint(self.shares / NEARLY)
+        new = np.any(rounded[1:] != rounded[:-1], axis=1)
         starts = np.flatnonzero(np.concatenate(([True], new)))
-        return Stream(np.add.reduceat(self.volumes, starts), self.shares[starts])
+        volumes = np.add.reduceat(self.volumes, starts)
+        amounts = np.add.reduceat(self.volumes[:, None] * self.shares, starts, axis=0)
+        return Stream(volumes, amounts / volumes[:, None])
 
 
 def mixed(streams: Iterable[Stream]) -> Stream:
@@ -93,21 +100,7 @@ def mixed(streams: Iterable[Stream]) -> Stream:
     some = [s for s in streams if s.volume_m3 > DUST_M3]
     if not some:
         return Stream(np.zeros(0), np.zeros((0, SHARES)))
-    if len(some) == 1:
-        return some[0]
-    ends = [np.cumsum(s.volumes) / s.volume_m3 for s in some]
-    cuts = np.unique(np.concatenate(ends))
-    cuts = cuts[np.concatenate((np.diff(cuts) > 1e-12, [True]))]  # noqa: PLR2004 - rounding
-    cuts[-1] = 1.0
-    edges = np.concatenate(([0.0], cuts))
-    total = np.zeros((len(cuts), SHARES))
-    volumes = np.zeros(len(cuts))
-    for s, end in zip(some, ends, strict=True):
-        at = np.concatenate(([0.0], end))
-        at[-1] = 1.0
-        run = np.concatenate((np.zeros((1, SHARES)), np.cumsum(s.volumes[:, None] * s.shares, 0)))
-        for c in range(SHARES):
-            total[:, c] += np.diff(np.interp(edges, at, run[:, c]))
-        volumes += np.diff(edges) * s.volume_m3
-    keep = volumes > DUST_M3
-    return Stream(volumes[keep], total[keep] / volumes[keep, None])
+    one = some[0]
+    for other in some[1:]:
+        one = Stream(*mixed_pair(one.volumes, one.shares, other.volumes, other.shares))
+    return one

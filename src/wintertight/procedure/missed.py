@@ -7,13 +7,14 @@ included: what is compared was worked out alike. And it is judged without the ve
 step matters if missing it lets something burst at the design low itself.
 """
 
-from collections.abc import Iterable
-from dataclasses import replace
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
 
 from wintertight.coach.card import Card
 from wintertight.cold.burst import VERDICT_MARGIN_K
 from wintertight.flow.actions import Action
 from wintertight.flow.coach_network import CoachNetwork
+from wintertight.flow.precedent import Precedent
 from wintertight.flow.replay import Trace, replay
 from wintertight.flow.state import State, arriving_state
 from wintertight.fluids.product import Product
@@ -25,7 +26,24 @@ from wintertight.proof.judge import Bench, prove_parts
 RANK = {False: 0, None: 1, True: 2}
 
 STRIDE_M3 = 0.4e-3
-"""Volume moved between two looks at the flow [m3]."""
+"""Volume moved between two looks at the flow [m3]; it grows while the flow stays."""
+
+LONGEST_STRIDE_M3 = 4.0e-3
+"""What that may grow to [m3]."""
+
+PARCEL_M3 = 25e-6
+"""Parcel in which laminar lines are fed [m3]."""
+
+
+def in_strides(network: CoachNetwork) -> CoachNetwork:
+    """Give a coach on which runs are worked out in larger strides."""
+    case = replace(
+        network.case,
+        chunk_m3=STRIDE_M3,
+        longest_chunk_m3=LONGEST_STRIDE_M3,
+        parcel_m3=PARCEL_M3,
+    )
+    return replace(network, case=case)
 
 
 def missed_steps(
@@ -48,19 +66,23 @@ def missed_steps(
         What comes of it, one entry a step.
     """
     low_degC += VERDICT_MARGIN_K
-    striding = replace(network, case=replace(network.case, chunk_m3=STRIDE_M3))
+    striding = in_strides(network)
     before = arriving_state(striding)
     trace = replay(striding, before, [a for step in steps for a in step.actions])
-    parts = prove_parts(Bench(card, striding, trace.end, low_degC, product))
-    usual = hazards_met(card, striding, before, trace)
-    dry = _colourless(trace)
+    usual = _Usual(
+        parts=prove_parts(Bench(card, striding, trace.end, low_degC, product)),
+        hazards=hazards_met(card, striding, before, trace),
+        dry=_colourless(trace),
+    )
+    precedents = trace.precedents
     found: list[Missed] = []
     done = 0
     for i, step in enumerate(steps):
-        rest = [action for later in steps[i + 1 :] for action in later.actions]
+        rest = [action for following in steps[i + 1 :] for action in following.actions]
         if step.actions:
             bench = Bench(card, striding, before, low_degC, product)
-            found.append(_without(bench, rest, parts, usual, dry))
+            later = precedents[done + len(step.actions) :]
+            found.append(_without(bench, rest, later, usual))
         else:
             found.append(Missed("same"))
         done += len(step.actions)
@@ -97,21 +119,26 @@ def _colourless(trace: Trace) -> frozenset[str]:
     )
 
 
+@dataclass(frozen=True, slots=True)
+class _Usual:
+    """What comes of the job with every step done: parts, hazards, outlets that show no colour."""
+
+    parts: tuple[PartProof, ...]
+    hazards: frozenset[str]
+    dry: frozenset[str]
+
+
 def _without(
-    bench: Bench,
-    rest: Iterable[Action],
-    parts: tuple[PartProof, ...],
-    usual: frozenset[str],
-    dry: frozenset[str],
+    bench: Bench, rest: Iterable[Action], precedents: Sequence[Precedent], usual: _Usual
 ) -> Missed:
-    trace = replay(bench.network, bench.state, rest)
-    hazards = hazards_met(bench.card, bench.network, bench.state, trace) - usual
+    trace = replay(bench.network, bench.state, rest, precedents)
+    hazards = hazards_met(bench.card, bench.network, bench.state, trace) - usual.hazards
     after = prove_parts(Bench(bench.card, bench.network, trace.end, bench.low_degC, bench.product))
-    was = {part.id: part.safe for part in parts}
+    was = {part.id: part.safe for part in usual.parts}
     worse = [p for p in after if RANK[p.safe] < RANK[was[p.id]]]
     names = tuple(p.id for p in worse)
     water = sum(p.water_m3 for p in worse)
-    noticed = bool(_colourless(trace) - dry)
+    noticed = bool(_colourless(trace) - usual.dry)
     if hazards:
         return Missed("hazard", names, water, min(hazards), noticed)
     if not worse:

@@ -11,6 +11,7 @@ from wintertight.coach.card import Card, Fitting
 from wintertight.coach.kinds import ASKED_FOR, KINDS, ROLES, Pocket
 from wintertight.cold.burst import Survival, survives
 from wintertight.flow.coach_network import CoachNetwork, Link
+from wintertight.flow.held import Held
 from wintertight.flow.state import State
 from wintertight.flow.stream import AIR, contents_of
 from wintertight.fluids.contents import Contents
@@ -107,16 +108,11 @@ def _prove(  # noqa: PLR0913 - a part in all its parts
     relieved: bool,
 ) -> PartProof:
     """Prove one part from what its links hold."""
-    volume = sum(k.volume_m3 for k in links)
-    held = [bench.state.held[k.id] for k in links]
-    mean = contents_of(np.sum([h.mean() * h.volume_m3 for h in held], axis=0) / max(volume, 1e-12))
-    treated = [_history(bench, k) for k in links]
-    judged = [
-        (section, bench.survival(section, pocket, relieved=relieved), how)
-        for h, how in zip(held, treated, strict=True)
-        for section in _sections(h.sections(), how)
-    ]
-    worst, survival, how = min(judged, key=_badness)
+    mean, (worst, survival, how) = _weakest(
+        tuple(bench.state.held[k.id] for k in links),
+        tuple(_history(bench, k) for k in links),
+        _Asked(pocket, relieved, bench.low_degC, bench.product),
+    )
     # Water that may or may not have run out is no known gap: it is unproven.
     perhaps = how == "drain uncertain" and survival.safe is False
     # No step sets a valve whose purpose nobody has entered: how it stands is anyone's guess.
@@ -128,7 +124,7 @@ def _prove(  # noqa: PLR0913 - a part in all its parts
     return PartProof(
         id=part,
         kind=kind,
-        volume_m3=volume,
+        volume_m3=sum(k.volume_m3 for k in links),
         mean=mean,
         worst=worst,
         freezing_point_degC=survival.freezing_point_degC,
@@ -142,6 +138,37 @@ def _prove(  # noqa: PLR0913 - a part in all its parts
         evidence=tuple(_evidence(bench, part, how)),
         look_at=guessed or (survival.safe is not True and how in {"as found", "drain uncertain"}),
     )
+
+
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """What a content is judged against."""
+
+    pocket: Pocket
+    relieved: bool
+    low_degC: float
+    product: Product | None
+
+    def survival(self, contents: Contents) -> Survival:
+        return _survives(contents, self.low_degC, self.pocket, self.relieved, self.product)
+
+
+@lru_cache(maxsize=2000)
+def _weakest(
+    held: tuple[Held, ...], treated: tuple[str, ...], asked: _Asked
+) -> tuple[Contents, tuple[Contents, Survival, str]]:
+    """Give the mean of a part, and its weakest section, whether that survives, and its history.
+
+    What a state holds never changes, so an answer holds for every state that holds the same.
+    """
+    volume = sum(h.volume_m3 for h in held)
+    mean = contents_of(np.sum([h.mean() * h.volume_m3 for h in held], axis=0) / max(volume, 1e-12))
+    judged = [
+        (section, asked.survival(section), how)
+        for h, how in zip(held, treated, strict=True)
+        for section in _sections(h.sections(), how)
+    ]
+    return mean, min(judged, key=_badness)
 
 
 def _is_level(network: CoachNetwork, link: Link) -> bool:

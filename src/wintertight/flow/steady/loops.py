@@ -18,7 +18,7 @@ from wintertight.flow.steady.laws import LossLaws
 from wintertight.flow.steady.network import Bools, Floats, Ints, LinkKind, PipeNetwork
 from wintertight.flow.steady.standing import StandingWater
 
-_KEPT_PLANS: Final = 64
+_KEPT_PLANS: Final = 512
 
 
 @dataclass(frozen=True, eq=False, slots=True)

@@ -1,0 +1,1 @@
+"""The arithmetic of moving fluid, as plain functions of arrays: one source, run two ways."""
