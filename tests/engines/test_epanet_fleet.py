@@ -1,67 +1,25 @@
 """Every coach of the demo against EPANET 2.3: flows and fronts with each outlet open in turn."""
 
-from collections.abc import Iterator
-from dataclasses import dataclass
-from functools import cache
 from pathlib import Path
 
 import numpy as np
 import pytest
 
 from tests.conftest import Published
-from tests.engines.coach_twin import PINK, WATER_M2_S, crossed_s, fallen_out, fronts_there
+from tests.engines.coach_twin import WATER_M2_S, crossed_s, fallen_out, fronts_there
 from tests.engines.epanet_twin import crossing_time, epanet_flow
-from wintertight.coach.load import load_card
+from tests.engines.fleet import CARDS, drawing
 from wintertight.flow.actions import with_outlet_open
-from wintertight.flow.build import build_network
-from wintertight.flow.case import PLUG
-from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.hydraulics import passes, pipe_network, steady_flow
-from wintertight.flow.state import State, arriving_state
-from wintertight.fluids.product import Product
-from wintertight.procedure.pump_method import pump_job, steps_before_filling
 
-CARDS = sorted((Path(__file__).parents[2] / "src/wintertight/demo/cards").glob("*.toml"))
 AGREEMENT = 1e-4  # of the largest flow
 FRONT_S = 0.1
 LONGEST_S = 600.0
-WATERY = Product("water of another name", None, None, None, None, 1e-3)
-
-
-@dataclass(frozen=True)
-class Drawing:
-    """A coach drawing from the jug, every outlet shut."""
-
-    coach: CoachNetwork
-    state: State
-    source: str
-
-
-@cache
-def drawing(path: Path) -> Drawing:
-    """Give a coach as its own plan sets it before the first outlet is run."""
-    card = load_card(path)
-    coach = build_network(card, PLUG)
-    job = pump_job(card, coach, WATERY)
-    state = arriving_state(coach)
-    for step in steps_before_filling(job):
-        for action in step.actions:
-            if action.verb == "set":
-                state = state.with_setting(action.part, action.setting)
-    return Drawing(coach, state.with_feed(job.hose, PINK), job.hose)
-
-
-def outlets() -> Iterator[tuple[Path, str]]:
-    """Give every outlet of every coach, but the inlet that the jug's hose is on."""
-    for path in CARDS:
-        here = drawing(path)
-        through = here.coach.controls[here.source].part
-        for outlet in here.coach.outlets:
-            if here.coach.controls[outlet].part != through:
-                yield path, outlet
-
-
-OUTLETS = [pytest.param(path, outlet, id=f"{path.stem}:{outlet}") for path, outlet in outlets()]
+OUTLETS = [
+    pytest.param(path, outlet, id=f"{path.stem}:{outlet}")
+    for path in CARDS
+    for outlet in drawing(path).outlets
+]
 
 
 @pytest.mark.parametrize(("path", "outlet"), OUTLETS)
