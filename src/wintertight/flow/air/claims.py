@@ -37,6 +37,7 @@ Reason = Literal[
     "nearly pushed along",
     "bursts too short",
     "behind a full heater",
+    "wide body",
     "too slow to carry up",
     "too slow to push along",
     "off the way",
@@ -53,9 +54,13 @@ Reason = Literal[
 ORDER: Final[Mapping[Claim, int]] = {"not swept": 0, "doubtful": 1, "swept": 2}
 """Claims from worst to best."""
 
-BODY_M3: Final = 0.2e-3
+BODY_M3: Final = 0.05e-3
 """Largest body of a tap or valve that is taken to be swept with the line that feeds it [m3]; common
-practice. A wider hollow lets air pass over its water."""
+practice."""
+
+WIDE_BODY_M3: Final = 0.2e-3
+"""Largest one that may be [m3], such as a shower's hose or a toilet's valve: in doubt at best;
+common practice. A wider hollow lets air pass over its water."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,8 +72,8 @@ class LinkSweep:
         part: id of the line or fitting it belongs to.
         claim: swept, doubtful, or not swept.
         reason: why.
-        rises_m: how far the air has to carry water up in it [m]; 0 in a level line, negative in one
-            that falls.
+        rises_m: how far the air has to carry water up in it [m]; 0 in a level or falling
+            line.
         push_m_s: speed of the water ahead of the first air [m/s].
         nose_m_s: speed it needs to leave the whole bore at once [m/s].
         film: share of the bore the first push leaves on the wall [1].
@@ -132,7 +137,8 @@ def claims_of(
     feeding = _Feeding([network.links[k] for k in air.links], air, found)
     for link in bodies:
         worst = feeding.worst_before(link)
-        found[link.id] = LinkSweep(link.id, link.part, worst, "with its line")
+        body = LinkSweep(link.id, link.part, worst, "with its line")
+        found[link.id] = body if link.volume_m3 <= BODY_M3 else doubted(body, "wide body")
     for name, pool in network.pools.items():
         found[name] = LinkSweep(name, pool.part, "not swept", "standing water")
     return found
@@ -148,7 +154,7 @@ def never_swept(network: CoachNetwork, link: Link, inlet_link: str) -> Reason | 
         ("heater", link.id in network.heater_ports),
         ("bowl", link.gate is not None and network.controls[link.gate.control].thing == "bowl"),
         ("check valve", at_inlet or (link.one_way and not link.is_outlet)),
-        ("hollow", link.holding == "vessel" or link.volume_m3 > BODY_M3),
+        ("hollow", link.holding == "vessel" or link.volume_m3 > WIDE_BODY_M3),
     )
     return next((reason for reason, holds in tests if holds), None)
 
@@ -163,8 +169,8 @@ def line_claim(
     """Judge one line on the way, at its upstream end.
 
     A riser by the Wallis number that carries water up. A level or falling line by the speed at
-    which the first push leaves its whole bore; a level one also by the Wallis number that drives on
-    the layer to which its film gathers, which a falling one lets run off.
+    which the first push leaves its whole bore, and by the Wallis number that drives on the layer to
+    which its film gathers; a steep one would not need the second, but few coaches stand level.
 
     Args:
         network: the coach, for its heights.
@@ -183,12 +189,11 @@ def line_claim(
     rises = rise_m(network, link, forward=moving.forward)
     number = wallis_number(moving.upstream_m_s, density, link.bore_m)
     nose = nose_velocity(link.bore_m)
-    margin, doubtful = push / nose, LEVEL_DOUBTFUL
-    if rises > 0.0:
+    if rises:
         margin, doubtful = number / RISER_SWEPT, RISER_DOUBTFUL / RISER_SWEPT
-    elif not rises:
-        margin = min(margin, number / LAYER_SWEPT)
-    claim, reason = _graded(margin, doubtful, rises=rises > 0.0)
+    else:
+        margin, doubtful = min(push / nose, number / LAYER_SWEPT), LEVEL_DOUBTFUL
+    claim, reason = _graded(margin, doubtful, rises=bool(rises))
     return LinkSweep(
         link=link.id,
         part=link.part,
@@ -216,7 +221,7 @@ def rise_m(network: CoachNetwork, link: Link, *, forward: bool) -> float:
         forward: whether the air moves from its start to its end.
 
     Returns:
-        Climb [m]; negative where it falls all the way, 0 for a line as level as lines are laid.
+        Climb [m]; 0 where it falls, or is as level as lines are laid.
     """
     ends = [network.heights_m[link.start], link.start_m], [link.end_m, network.heights_m[link.end]]
     first, last = ends if forward else (ends[1][::-1], ends[0][::-1])
@@ -224,10 +229,7 @@ def rise_m(network: CoachNetwork, link: Link, *, forward: bool) -> float:
     heights = [height for height in along if height is not None]
     climb = max(later - one for i, one in enumerate(heights) for later in heights[i + 1 :])
     level = max(LEAST_RISE_M, LEAST_SLOPE * link.length_m)
-    if climb > level:
-        return climb
-    fall = heights[0] - heights[-1]
-    return -fall if fall > level else 0.0
+    return climb if climb > level else 0.0
 
 
 def _graded(margin: float, doubtful: float, *, rises: bool) -> tuple[Claim, Reason]:

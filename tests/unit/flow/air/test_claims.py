@@ -162,7 +162,7 @@ def test_climbs_by_hand() -> None:
     hump = replace(line, lowest_m=None, highest_m=1.2)
     assert rise_m(coach, hump, forward=False) == pytest.approx(0.3)  # 0.9 up to 1.2
     plain = replace(line, lowest_m=None)
-    assert rise_m(coach, plain, forward=False) == pytest.approx(-0.8)
+    assert rise_m(coach, plain, forward=False) == 0.0  # it falls
     raised = replace(plain, start_m=0.95)
     assert rise_m(coach, raised, forward=True) == pytest.approx(0.85)  # 0.1 up to 0.95
     long = replace(plain, length_m=100.0)
@@ -178,6 +178,16 @@ def test_the_best_of_all_outlets_is_kept() -> None:
     assert (found.best["ice-tube"].outlet, found.best["ice-tube"].sweep.claim) == ("", "not swept")
     works = [result.work for result in found.outlets.values()]
     assert found.seconds == pytest.approx(sum(w.seconds for w in works) + works[0].refill_s)
+
+
+def test_the_body_of_an_outlet_follows_its_line() -> None:
+    """Guards that a tap's body has the claim of its line, and that a hose is in doubt at best."""
+    coach = trunk_and_taps()
+    tap = coach.links["kitchen(outlet)"]
+    for volume, claim in ((3e-5, "swept"), (8e-5, "doubtful"), (1e-3, "not swept")):
+        body = replace(tap, holding="plug", volume_m3=volume)
+        found = blown(replace(coach, links={**coach.links, tap.id: body}), "kitchen")
+        assert found.links[tap.id].claim == claim
 
 
 def test_a_small_tube_is_never_swept_whatever_the_flow() -> None:
