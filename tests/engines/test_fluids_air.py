@@ -1,6 +1,7 @@
 """Air in lines and openings against another library."""
 
 import itertools
+from importlib.resources import files
 
 import numpy as np
 import pytest
@@ -9,6 +10,7 @@ from fluids.compressible import P_critical_flow, P_isothermal_critical_flow, iso
 from fluids.safety_valve import API520_A_g
 
 from tests.unit.flow.laid_coach import laid, outlet, pipe
+from wintertight.coach.load import load_card
 from wintertight.flow.actions import with_outlet_open
 from wintertight.flow.air.air_flow import air_flow
 from wintertight.flow.air.gas import ATMOSPHERE_PA, density_air, viscosity_air
@@ -19,6 +21,7 @@ from wintertight.flow.air.laws import (
     opening_factor,
 )
 from wintertight.flow.air.open_way import open_way
+from wintertight.flow.build import build_network
 from wintertight.flow.losses import GRAVITY
 from wintertight.flow.state import arriving_state
 
@@ -112,3 +115,29 @@ def test_openings_below_choking_agree(ratio: float) -> None:
         m=mass, T=DEGC + 273.15, Z=1.0, MW=MOLAR_G, k=1.4, P1=inlet, P2=ratio * inlet, Kd=1.0
     )
     assert theirs == pytest.approx(area, rel=2e-3)  # their constant 17.9 has three digits
+
+
+@pytest.mark.parametrize("name", ["kitchen.hot", "shower.cold", "toilet"])
+def test_every_line_of_a_coach_agrees(name: str) -> None:
+    """Guards a whole way of the demo coach: each line's flow follows from its two pressures."""
+    card = load_card(str(files("wintertight") / "demo" / "cards" / "middle-travel-trailer.toml"))
+    coach = build_network(card)
+    state = with_outlet_open(coach, arriving_state(coach), name)
+    way = open_way(coach, state, "city-inlet")
+    assert way is not None
+    air = air_flow(way, 2.76e5, DEGC)
+    lines = [k for k in way.links if k.way == "pipe"]
+    assert len(lines) > 3
+    for link in lines:
+        moving = air.links[link.id]
+        reynolds = 4.0 * moving.mass_kg_s / (np.pi * link.bore_m * viscosity_air(DEGC))
+        friction = their_friction.Churchill_1977(reynolds, link.roughness_m / link.bore_m)
+        theirs = isothermal_gas(
+            rho=density_air(moving.upstream_Pa, DEGC),
+            fd=friction,
+            P1=moving.upstream_Pa,
+            P2=moving.downstream_Pa,
+            L=link.length_m + link.bends_loss * link.bore_m / friction,
+            D=link.bore_m,
+        )
+        assert moving.mass_kg_s == pytest.approx(theirs, rel=1e-5)
