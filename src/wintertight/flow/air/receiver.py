@@ -47,7 +47,8 @@ class Burst:
 
     Attributes:
         holds_s: seconds the regulator holds its pressure [s]; infinite if the compressor keeps up.
-        lasts_s: seconds until the line falls below what sweeps [s], or infinite.
+        lasts_s: seconds until the line falls below what sweeps, or below a quarter of the
+            regulator's pressure, to which the curve is worked out [s], or infinite.
         end_Pa: gauge pressure in the tank then [Pa].
         recovery_s: seconds from there back to cut-out, outlet shut [s]; 0 if it lasts for ever.
     """
