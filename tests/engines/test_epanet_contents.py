@@ -101,7 +101,7 @@ def test_every_line_ends_with_what_it_holds_there(
     published(
         "epanet",
         f"largest difference of a share in the {len(apart)} contents {after} [1]",
-        "0.0000",
+        "0.000",
         max(apart.values()),
         tolerance=SHARE,
         why="it leaks through shut valves and mixes over its step; see the differences below",
@@ -110,7 +110,7 @@ def test_every_line_ends_with_what_it_holds_there(
     published(
         "epanet",
         f"mean difference of a share in the {len(apart)} contents {after} [1]",
-        "0.0000",
+        "0.000",
         sum(apart.values()) / len(apart),
         tolerance=MEAN_SHARE,
         why="a tenth of what one line may be off",
