@@ -11,97 +11,124 @@ while one action runs; a coach state holds them and never changes one it has han
 first). Their arrays are never changed in place, so a copy shares them.
 """
 
-from typing import Protocol, Self
+from abc import ABC, abstractmethod
+from copy import copy
+from typing import ClassVar, Self
 
 import numpy as np
 import numpy.typing as npt
 
-from wintertight.flow.kernels.plug import push_plug
-from wintertight.flow.kernels.runs import PART, mean_runs, parcels_of, push_runs
-from wintertight.flow.kernels.vessel import push_vessel
+from wintertight.flow.kernels.holding import DISPLACED, RUNS, STIRRED, about, push
+from wintertight.flow.kernels.runs import MARKS, begun_runs, mean_runs, parcels_of
 from wintertight.flow.laminar import SeriesKernel
 from wintertight.flow.stream import SHARES, Stream
 
 Array = npt.NDArray[np.float64]
 
+NO_ARRAY = np.zeros(0)
 
-class Held(Protocol):
-    """What every way of holding can do."""
 
-    volume_m3: float
-    forward: bool
+class Held(ABC):
+    """What every way of holding can do.
+
+    Attributes:
+        way: how it holds (see ``kernels.holding``).
+        volume_m3: of the hollow [m3].
+        forward: the way in which it was last pushed.
+        volumes, shares, part: what it holds (see ``kernels.holding``).
+        parcel_m3: parcel in which runs are fed [m3].
+    """
+
+    __slots__ = ("forward", "parcel_m3", "part", "shares", "volume_m3", "volumes")
+
+    way: ClassVar[int]
+
+    def __init__(self, volume_m3: float, shares: Array) -> None:
+        """Start full of one content (liquid, air, or both)."""
+        self.volume_m3 = volume_m3
+        self.forward = True
+        self.parcel_m3 = volume_m3
+        self.volumes = self.part = NO_ARRAY
+        self.reset(shares)
+
+    @abstractmethod
+    def reset(self, shares: Array) -> None:
+        """Fill with one uniform content."""
+
+    @abstractmethod
+    def mean(self) -> Array:
+        """Give the mean shares [1], shape (4,)."""
+
+    @abstractmethod
+    def sections(self) -> Array:
+        """Give the shares [1] of the sections to be judged, shape (k, 4)."""
+
+    def turn(self, *, forward: bool) -> None:
+        """Be pushed from this end from now on."""
+        self.forward = forward
+
+    def response(self, _coming_m3: float) -> Array:
+        """Give the response, for runs, long enough for what comes [m3] (see ``push_runs``)."""
+        return NO_ARRAY
+
+    def put(self, volumes: Array, shares: Array, part: Array) -> None:
+        """Take what it holds after a push."""
+        self.volumes, self.shares, self.part = volumes, shares, part
 
     def push(self, stream: Stream, *, forward: bool) -> Stream:
         """Take a stream in at one end and give what leaves at the other."""
-        ...
-
-    def mean(self) -> Array:
-        """Give the mean shares [1], shape (4,)."""
-        ...
+        self.turn(forward=forward)
+        volumes, shares, part, gone = push(
+            self.way,
+            self.volume_m3,
+            self.parcel_m3,
+            self.response(stream.volume_m3),
+            self.volumes,
+            self.shares,
+            self.part,
+            stream.volumes,
+            stream.shares,
+        )
+        self.put(volumes, shares, part)
+        return Stream(*gone)
 
     def about(self) -> Array:
         """Give the mean shares [1], shape (4,), by what came in and went out: quick."""
-        ...
-
-    def sections(self) -> Array:
-        """Give the shares [1] of the sections to be judged, shape (k, 4)."""
-        ...
-
-    def reset(self, shares: Array) -> None:
-        """Fill with one uniform content."""
-        ...
+        return about(self.way, self.volume_m3, self.volumes, self.shares, self.part)
 
     def copy(self) -> Self:
         """Give an independent copy."""
-        ...
+        return copy(self)
 
 
-class PlugHeld:
+class PlugHeld(Held):
     """Segments in order, the one nearest the outlet first; no mixing at all."""
 
-    __slots__ = ("forward", "shares", "volume_m3", "volumes")
+    __slots__ = ()
 
-    def __init__(self, volume_m3: float, shares: Array) -> None:
-        """Start full of one content."""
-        self.volume_m3 = volume_m3
-        self.forward = True
-        self.reset(shares)
+    way = DISPLACED
 
     def reset(self, shares: Array) -> None:
         """Fill with one uniform content."""
         self.volumes = np.array([self.volume_m3])
         self.shares = np.array(shares, dtype=float).reshape(1, SHARES)
 
-    def push(self, stream: Stream, *, forward: bool) -> Stream:
-        """Take a stream in at one end and give what leaves at the other."""
-        volumes, shares = self.volumes, self.shares
+    def turn(self, *, forward: bool) -> None:
+        """Be pushed from this end from now on."""
         if forward != self.forward:
-            volumes, shares = volumes[::-1].copy(), shares[::-1].copy()
+            self.volumes, self.shares = self.volumes[::-1].copy(), self.shares[::-1].copy()
             self.forward = forward
-        (self.volumes, self.shares), gone = push_plug(
-            volumes, shares, stream.volumes, stream.shares
-        )
-        return Stream(*gone)
 
     def mean(self) -> Array:
         """Give the mean shares [1], shape (4,)."""
         return np.asarray(self.volumes @ self.shares / self.volumes.sum())
 
-    about = mean
-
     def sections(self) -> Array:
         """Give the shares [1] of each segment, shape (k, 4)."""
         return self.shares
 
-    def copy(self) -> "PlugHeld":
-        """Give an independent copy."""
-        twin = PlugHeld.__new__(PlugHeld)
-        twin.volume_m3, twin.forward = self.volume_m3, self.forward
-        twin.volumes, twin.shares = self.volumes, self.shares
-        return twin
 
-
-class RunsHeld:
+class RunsHeld(Held):
     """Laminar runs in series.
 
     The content follows from what was in the line at first (uniform) and from the parcels fed since
@@ -109,62 +136,45 @@ class RunsHeld:
     sections are still judged until the volume of the line has passed.
     """
 
-    __slots__ = (
-        "_about",
-        "_mean",
-        "_turned",
-        "fed",
-        "forward",
-        "kernel",
-        "parcel_m3",
-        "part",
-        "volume_m3",
-    )
+    __slots__ = ("_mean", "_turned", "kernel")
+
+    way = RUNS
 
     def __init__(self, volume_m3: float, shares: Array, kernel: SeriesKernel) -> None:
         """Start full of one content; ``kernel.parcel`` fixes the volume of a parcel."""
-        self.volume_m3 = volume_m3
+        super().__init__(volume_m3, shares)
         self.kernel = kernel
         self.parcel_m3 = kernel.parcel * volume_m3
-        self.forward = True
-        self.reset(shares)
 
     def reset(self, shares: Array) -> None:
         """Fill with one uniform content."""
-        first = np.array(shares, dtype=float)
-        self.fed = first.reshape(1, SHARES)
-        self.part = np.zeros(PART)
-        self._mean: Array | None = first
-        self._about = first
+        self.shares, self.part = begun_runs(self.volume_m3, np.array(shares, dtype=float))
+        self._mean: Array | None = self.shares[0]
         self._turned: Array | None = None
 
-    def push(self, stream: Stream, *, forward: bool) -> Stream:
-        """Take a stream in at one end and give what leaves at the other."""
+    def turn(self, *, forward: bool) -> None:
+        """Be pushed from this end from now on."""
         if forward != self.forward:
             judged = self.sections()
             self.reset(self.mean())
             self.forward, self._turned = forward, judged
+
+    def response(self, coming_m3: float) -> Array:
+        """Give the response, long enough for what comes [m3] (see ``push_runs``)."""
+        more = parcels_of(self.part[0] + coming_m3, self.parcel_m3)
+        return self.kernel.padded(len(self.shares) + more + 1)
+
+    def put(self, volumes: Array, shares: Array, part: Array) -> None:
+        """Take what it holds after a push."""
+        super().put(volumes, shares, part)
         self._mean = None
-        more = parcels_of(self.part[0] + stream.volume_m3, self.parcel_m3)
-        padded = self.kernel.padded(len(self.fed) + more)
-        self.fed, self.part, gone = push_runs(
-            self.fed, self.part, self.parcel_m3, padded, stream.volumes, stream.shares
-        )
-        out = Stream(*gone)
-        change = (stream.component_volumes - out.component_volumes) / self.volume_m3
-        self._about = self._about + change
-        return out
 
     def mean(self) -> Array:
         """Give the mean shares [1], shape (4,)."""
         if self._mean is None:
-            kept = self.kernel.kept(len(self.fed))
-            self._mean = mean_runs(self.fed, self.part, self.parcel_m3, self.volume_m3, kept)
+            kept = self.kernel.kept(len(self.shares))
+            self._mean = mean_runs(self.shares, self.part, self.parcel_m3, self.volume_m3, kept)
         return self._mean
-
-    def about(self) -> Array:
-        """Give the mean shares [1], shape (4,), by what came in and went out: quick."""
-        return self._about
 
     def sections(self) -> Array:
         """Give the shares [1] of the sections to be judged, shape (k, 4).
@@ -172,60 +182,34 @@ class RunsHeld:
         The outlet end of each run; the inlet; and the mean, as some section is as weak as that.
         Without these two, what came in last and has not reached an end would not be judged.
         """
-        n = len(self.fed) - 1
-        first, sums = self.fed[0], self.part[1 : 1 + SHARES]
-        last = first + self.fed[n] if n else first
+        n = len(self.shares) - 1
+        first, sums = self.shares[0], self.part[1:MARKS]
+        last = first + self.shares[n] if n else first
         inlet = (sums + (self.parcel_m3 - self.part[0]) * last) / self.parcel_m3
         judged = [self.mean(), inlet]
         if n:
             weights = self.kernel.sections(n)[:, ::-1]
-            judged.extend(first + weights @ self.fed[1:])
+            judged.extend(first + weights @ self.shares[1:])
         if self._turned is not None and n * self.kernel.parcel < 1.0:
             judged.extend(self._turned)
         return np.array(judged)
 
-    def copy(self) -> "RunsHeld":
-        """Give an independent copy."""
-        twin = RunsHeld.__new__(RunsHeld)
-        twin.volume_m3, twin.kernel, twin.parcel_m3 = self.volume_m3, self.kernel, self.parcel_m3
-        twin.fed, twin.part, twin.forward = self.fed, self.part, self.forward
-        twin._mean, twin._about = self._mean, self._about  # noqa: SLF001 - own class
-        twin._turned = self._turned  # noqa: SLF001 - own class
-        return twin
 
-
-class VesselHeld:
+class VesselHeld(Held):
     """A stirred vessel; free air in it leaves before liquid does."""
 
-    __slots__ = ("forward", "shares", "volume_m3")
+    __slots__ = ()
 
-    def __init__(self, volume_m3: float, shares: Array) -> None:
-        """Start full of one content (liquid, air, or both)."""
-        self.volume_m3 = volume_m3
-        self.forward = True
-        self.reset(shares)
+    way = STIRRED
 
     def reset(self, shares: Array) -> None:
         """Fill with one uniform content."""
-        self.shares = np.array(shares, dtype=float)
-
-    def push(self, stream: Stream, *, forward: bool) -> Stream:  # noqa: ARG002 - ends are alike
-        """Take a stream in at one end and give what leaves at the other."""
-        self.shares, gone = push_vessel(self.volume_m3, self.shares, stream.volumes, stream.shares)
-        return Stream(*gone)
+        self.shares = np.array(shares, dtype=float).reshape(1, SHARES)
 
     def mean(self) -> Array:
         """Give the mean shares [1], shape (4,)."""
-        return self.shares
-
-    about = mean
+        return np.asarray(self.shares[0])
 
     def sections(self) -> Array:
         """Give the shares [1] of the one content, shape (1, 4)."""
-        return self.shares.reshape(1, SHARES)
-
-    def copy(self) -> "VesselHeld":
-        """Give an independent copy."""
-        twin = VesselHeld.__new__(VesselHeld)
-        twin.volume_m3, twin.forward, twin.shares = self.volume_m3, self.forward, self.shares
-        return twin
+        return self.shares

@@ -1,7 +1,7 @@
 """Carrying fluid through a coach for a while: in at the sources, out at the outlets."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import numpy.typing as npt
@@ -10,9 +10,13 @@ from wintertight.errors import BooksDoNotClose
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.held import Held
 from wintertight.flow.hydraulics import STILL_M3_S
-from wintertight.flow.stream import Stream, mixed
+from wintertight.flow.kernels.carrying import NO_HOLLOW, carry_along, order_legs
+from wintertight.flow.stream import SHARES, Stream
 
 Array = npt.NDArray[np.float64]
+Ints = npt.NDArray[np.int64]
+
+NOTHING = np.zeros(SHARES)
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +38,57 @@ class Leg:
         return self.link.end if self.forward else self.link.start
 
 
-def route(network: CoachNetwork, flows_m3_s: Array) -> tuple[Leg, ...]:
+@dataclass(frozen=True, slots=True, eq=False)
+class Route:
+    """The links that flow, each after all that feed it.
+
+    Attributes:
+        legs: the links, upstream first.
+        nodes: names of the nodes they touch.
+        up, down: node each leg comes from and goes to, by its place in ``nodes``, shape (legs,).
+        flow_m3_s: of each leg [m3/s], shape (legs,).
+        hollows: links that hold something.
+        hollow: for each leg its place in ``hollows``, shape (legs,).
+    """
+
+    legs: tuple[Leg, ...]
+    nodes: tuple[str, ...]
+    up: Ints
+    down: Ints
+    flow_m3_s: Array
+    hollows: tuple[str, ...]
+    hollow: Ints
+
+    @classmethod
+    def of(cls, legs: tuple[Leg, ...]) -> "Route":
+        """Number nodes and hollows of legs that stand in order."""
+        place: dict[str, int] = {}
+        for leg in legs:
+            place.setdefault(leg.upstream, len(place))
+            place.setdefault(leg.downstream, len(place))
+        hollows = tuple(leg.link.id for leg in legs if leg.link.holding != "nothing")
+        at = {link: i for i, link in enumerate(hollows)}
+        return cls(
+            legs=legs,
+            nodes=tuple(place),
+            up=np.array([place[leg.upstream] for leg in legs], dtype=np.int64),
+            down=np.array([place[leg.downstream] for leg in legs], dtype=np.int64),
+            flow_m3_s=np.array([leg.flow_m3_s for leg in legs]),
+            hollows=hollows,
+            hollow=np.array([at.get(leg.link.id, NO_HOLLOW) for leg in legs], dtype=np.int64),
+        )
+
+    def at_flows(self, flows_m3_s: Mapping[str, float]) -> "Route":
+        """Give the same route at other flows [m3/s], by link."""
+        legs = tuple(replace(k, flow_m3_s=abs(float(flows_m3_s[k.link.id]))) for k in self.legs)
+        return replace(self, legs=legs, flow_m3_s=np.array([leg.flow_m3_s for leg in legs]))
+
+
+NOWHERE = Route.of(())
+"""Where nothing flows."""
+
+
+def route(network: CoachNetwork, flows_m3_s: Array) -> Route:
     """Put the links that flow in an order in which each comes after all that feed it.
 
     Args:
@@ -42,7 +96,7 @@ def route(network: CoachNetwork, flows_m3_s: Array) -> tuple[Leg, ...]:
         flows_m3_s: flow through each link [m3/s], in the order of ``network.links``.
 
     Returns:
-        The legs, upstream first.
+        The route.
 
     Raises:
         BooksDoNotClose: fluid would run in a circle, which no steady flow does.
@@ -52,25 +106,12 @@ def route(network: CoachNetwork, flows_m3_s: Array) -> tuple[Leg, ...]:
         for link, q in zip(network.links.values(), flows_m3_s, strict=True)
         if abs(q) > STILL_M3_S
     ]
-    legs = _leading_on(legs)
-    waiting: dict[str, int] = {}
-    for leg in legs:
-        waiting[leg.downstream] = waiting.get(leg.downstream, 0) + 1
-    leaving: dict[str, list[Leg]] = {}
-    for leg in legs:
-        leaving.setdefault(leg.upstream, []).append(leg)
-    ready = sorted(node for node in leaving if node not in waiting)
-    order: list[Leg] = []
-    while ready:
-        for leg in leaving.get(ready.pop(0), ()):
-            order.append(leg)
-            waiting[leg.downstream] -= 1
-            if not waiting[leg.downstream]:
-                ready.append(leg.downstream)
-    if len(order) != len(legs):
+    some = Route.of(tuple(_leading_on(legs)))
+    order = order_legs(some.up, some.down, len(some.nodes))
+    if len(order) != len(some.legs):
         message = "the flow runs in a circle"
         raise BooksDoNotClose(message, relative_error=1.0)
-    return tuple(order)
+    return Route.of(tuple(some.legs[i] for i in order))
 
 
 def _leading_on(legs: list[Leg]) -> list[Leg]:
@@ -92,47 +133,62 @@ class Carried:
 
 
 def carry(
-    legs: tuple[Leg, ...],
+    route: Route,
     held: Mapping[str, Held],
     feeds: Mapping[str, Array],
     seconds: float,
     *,
-    eased: bool = False,
+    ease: bool = False,
 ) -> Carried:
     """Move fluid along a route for some seconds.
 
     Args:
-        legs: the route, upstream first.
+        route: the route.
         held: what each link holds; changed in place.
         feeds: shares of what each source node gives, shape (4,) each.
         seconds: how long [s].
-        eased: whether parcels nearly alike are joined where they are many.
+        ease: whether parcels nearly alike are joined where they are many.
 
     Returns:
         What came in and what fell out.
     """
-    arrived: dict[str, list[Stream]] = {}
-    at_node: dict[str, Stream] = {}
-    leaving: dict[str, float] = {}
-    for leg in legs:
-        leaving[leg.upstream] = leaving.get(leg.upstream, 0.0) + leg.flow_m3_s
-    came_in: dict[str, Stream] = {}
-    fell_out: dict[str, Stream] = {}
-    for leg in legs:
-        node = leg.upstream
-        if node not in at_node:
-            if node in feeds:
-                at_node[node] = Stream.of(leaving[node] * seconds, feeds[node])
-                came_in[node] = at_node[node]
-            else:
-                at_node[node] = mixed(arrived.get(node, ()))
-        share = leg.flow_m3_s / leaving[node]
-        stream = at_node[node] if share == 1.0 else at_node[node].scaled(share)
-        if leg.link.holding != "nothing" and len(stream.volumes):
-            stream = held[leg.link.id].push(stream, forward=leg.forward)
-            stream = stream.eased() if eased else stream
-        if leg.link.is_outlet:
-            fell_out[leg.link.id] = stream
-        else:
-            arrived.setdefault(leg.downstream, []).append(stream)
-    return Carried(came_in, fell_out)
+    hollows = [held[link] for link in route.hollows]
+    flows = {leg.link.id: leg for leg in route.legs}
+    for link, hollow in zip(route.hollows, hollows, strict=True):
+        hollow.turn(forward=flows[link].forward)
+    volumes = [hollow.volumes for hollow in hollows]
+    shares = [hollow.shares for hollow in hollows]
+    part = [hollow.part for hollow in hollows]
+    reached = carry_along(
+        route.up,
+        route.down,
+        route.flow_m3_s,
+        route.hollow,
+        len(route.nodes),
+        np.array([node in feeds for node in route.nodes]),
+        np.array([feeds.get(node, NOTHING) for node in route.nodes]),
+        seconds,
+        np.array([hollow.way for hollow in hollows], dtype=np.int64),
+        np.array([hollow.volume_m3 for hollow in hollows]),
+        np.array([hollow.parcel_m3 for hollow in hollows]),
+        [
+            hollow.response(flows[link].flow_m3_s * seconds)
+            for link, hollow in zip(route.hollows, hollows, strict=True)
+        ],
+        volumes,
+        shares,
+        part,
+        ease,
+    )
+    for hollow, content in zip(hollows, zip(volumes, shares, part, strict=True), strict=True):
+        hollow.put(*content)
+    streams = {
+        node: Stream(*parcels)
+        for node, parcels in zip(route.nodes, zip(*reached, strict=True), strict=True)
+    }
+    ends = {leg.link.id: leg.downstream for leg in route.legs if leg.link.is_outlet}
+    first = {leg.upstream for leg in route.legs}
+    return Carried(
+        {node: streams[node] for node in route.nodes if node in feeds and node in first},
+        {link: streams[node] for link, node in ends.items()},
+    )

@@ -10,7 +10,7 @@ import numpy.typing as npt
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.held import Held, VesselHeld
 from wintertight.flow.hydraulics import STILL_M3_S, steady_flow
-from wintertight.flow.routing import Leg, carry, route
+from wintertight.flow.routing import NOWHERE, Route, carry, route
 from wintertight.flow.state import WATER, Books, State, five
 from wintertight.flow.stream import AIR, DUST_M3, SHARES, Stream, shares_of
 
@@ -88,7 +88,7 @@ class Running:
     colour_m3: dict[str, float] = field(default_factory=dict)
     strength: dict[str, float] = field(default_factory=dict)
     air_m3: dict[str, float] = field(default_factory=dict)
-    legs: tuple[Leg, ...] = ()
+    route: Route = NOWHERE
     still: bool = False
     _watched: dict[str, list[str]] = field(init=False)
     _came_in: Array = field(default_factory=lambda: np.zeros(SHARES + 1))
@@ -123,13 +123,11 @@ class Running:
         self._flows = steady.flow_m3_s
         if same:
             flows = dict(zip(self.network.links, self._flows, strict=True))
-            self.legs = tuple(
-                replace(leg, flow_m3_s=abs(float(flows[leg.link.id]))) for leg in self.legs
-            )
+            self.route = self.route.at_flows(flows)
         else:
-            self.legs = route(self.network, self._flows)
-        self.still = not self.legs
-        for leg in self.legs:
+            self.route = route(self.network, self._flows)
+        self.still = not self.route.legs
+        for leg in self.route.legs:
             if leg.link.id in self.held and leg.link.id not in self._owned:
                 self.held[leg.link.id] = self._taken_over(leg.link)
                 self._owned.add(leg.link.id)
@@ -163,12 +161,12 @@ class Running:
     @property
     def flow_m3_s(self) -> float:
         """Flow out of all open outlets [m3/s]."""
-        return sum(leg.flow_m3_s for leg in self.legs if leg.link.is_outlet)
+        return sum(leg.flow_m3_s for leg in self.route.legs if leg.link.is_outlet)
 
     def flow_at(self, outlet: str) -> float:
         """Give the flow out of the outlet of one control [m3/s]."""
         spout = self.network.outlets[outlet].link
-        return sum((leg.flow_m3_s for leg in self.legs if leg.link.id == spout), 0.0)
+        return sum((leg.flow_m3_s for leg in self.route.legs if leg.link.id == spout), 0.0)
 
     def step(self, seconds: float) -> None:
         """Move the run on by some seconds [s], and look again."""
@@ -176,15 +174,15 @@ class Running:
             source.node: shares_of(self.state.feeds[name])
             for name, source in self.network.sources.items()
         }
-        eased = self.network.case.longest_chunk_m3 is not None
-        carried = carry(self.legs, self.held, feeds, seconds, eased=eased)
-        self._moved.update(dict.fromkeys(leg.link.id for leg in self.legs))
+        ease = self.network.case.longest_chunk_m3 is not None
+        carried = carry(self.route, self.held, feeds, seconds, ease=ease)
+        self._moved.update(dict.fromkeys(leg.link.id for leg in self.route.legs))
         self.drawn_m3 += self.flow_m3_s * seconds
         supply = 0.0
         for stream in carried.came_in.values():
             self._came_in += five(stream.component_volumes, stream.volume_m3)
             supply = max(supply, float(_strengths(stream).max()))
-        for leg in self.legs:
+        for leg in self.route.legs:
             if leg.link.drops_to is not None:
                 fell = carried.fell_out[leg.link.id]
                 for outlet in self._watched.get(leg.link.id, ()):
@@ -253,7 +251,7 @@ class Running:
         Returns:
             False if it was given up at the limit, or nothing flows; else True.
         """
-        limit = until.limit_m3 + sum(leg.link.volume_m3 for leg in self.legs)
+        limit = until.limit_m3 + sum(leg.link.volume_m3 for leg in self.route.legs)
         nothing_to_see = self._colourless()
         while not self.still:
             left = _seconds_left(self, outlet, until)
@@ -272,7 +270,7 @@ class Running:
     def _colourless(self) -> bool:
         """Tell whether no antifreeze can come: then the flow stays, and no look is needed."""
         feeds = (shares_of(self.state.feeds[name]) for name in self.network.sources)
-        holds = (self.held[k.link.id].mean() for k in self.legs if k.link.id in self.held)
+        holds = (self.held[k.link.id].mean() for k in self.route.legs if k.link.id in self.held)
         return not any(shares[:AIR].any() for shares in (*feeds, *holds))
 
     def chunk_s(self) -> float:
@@ -287,7 +285,7 @@ class Running:
             line = self.network.links[breather.line]
             beside = [
                 leg.link.id
-                for leg in self.legs
+                for leg in self.route.legs
                 if leg.link.id in self.held
                 and {line.start, line.end} & {leg.upstream, leg.downstream}
             ]
@@ -335,7 +333,7 @@ class Running:
             strength=self.strength.get(outlet, 0.0),
             given_up=given_up,
             flow_m3_s=self.flow_at(outlet),
-            way=tuple(leg.link.id for leg in self.legs),
+            way=tuple(leg.link.id for leg in self.route.legs),
             air_m3=self.air_m3.get(outlet, 0.0),
         )
 

@@ -19,12 +19,6 @@ GLYCOL, ETHANOL, RATED = range(3)
 
 __all__ = ["AIR", "DUST_M3", "ETHANOL", "GLYCOL", "RATED", "SHARES", "Stream", "mixed"]
 
-MANY = 64
-"""More parcels than this are a long stream [1]."""
-
-NEARLY = 1e-4
-"""Shares closer than this may be joined in a long stream [1]."""
-
 
 def shares_of(contents: Contents) -> Array:
     """Give contents as an array.
@@ -75,17 +69,6 @@ class Stream:
     def scaled(self, factor: float) -> "Stream":
         """Give the same stream with every volume times ``factor`` [1]: one branch of a split."""
         return Stream(self.volumes * factor, self.shares)
-
-    def eased(self) -> "Stream":
-        """Join neighbours of a long stream that are nearly alike; volumes and components stay."""
-        if len(self.volumes) <= MANY:
-            return self
-        rounded = np.rint(self.shares / NEARLY)
-        new = np.any(rounded[1:] != rounded[:-1], axis=1)
-        starts = np.flatnonzero(np.concatenate(([True], new)))
-        volumes = np.add.reduceat(self.volumes, starts)
-        amounts = np.add.reduceat(self.volumes[:, None] * self.shares, starts, axis=0)
-        return Stream(volumes, amounts / volumes[:, None])
 
 
 def mixed(streams: Iterable[Stream]) -> Stream:

@@ -20,6 +20,12 @@ DUST_M3 = 1e-15
 ALIGNED = 1e-12
 """Cuts closer than this share of a whole stream are one cut [1]."""
 
+MANY = 64
+"""More parcels than this are a long stream [1]."""
+
+NEARLY = 1e-4
+"""Shares closer than this may be joined in a long stream [1]."""
+
 
 @kernel
 def put(volumes: Array, shares: Array, count: int, volume: float, share: Array) -> int:
@@ -87,3 +93,36 @@ def mixed_pair(volumes: Array, shares: Array, others: Array, their_shares: Array
             if j < m:
                 end_j += others[j] / other
     return out_volumes[:count], out_shares[:count]
+
+
+@kernel
+def eased(volumes: Array, shares: Array) -> Parcels:
+    """Join neighbours of a long stream that are nearly alike; volumes and components stay.
+
+    Args:
+        volumes: of the parcels [m3].
+        shares: of these [1].
+
+    Returns:
+        As many parcels or fewer.
+    """
+    count = len(volumes)
+    if count <= MANY:
+        return volumes, shares
+    begins = np.zeros(count, dtype=np.bool_)
+    begins[0] = True
+    for c in range(SHARES):
+        rounded = np.rint(shares[:, c] / NEARLY)
+        begins[1:] |= rounded[1:] != rounded[:-1]
+    starts = np.flatnonzero(begins)
+    run = np.zeros(count + 1)
+    run[1:] = np.cumsum(volumes)
+    edges = np.zeros(len(starts) + 1, dtype=np.int64)
+    edges[:-1] = starts
+    edges[-1] = count
+    joined = run[edges[1:]] - run[edges[:-1]]
+    joined_shares = np.empty((len(starts), SHARES))
+    for c in range(SHARES):
+        run[1:] = np.cumsum(volumes * shares[:, c])
+        joined_shares[:, c] = (run[edges[1:]] - run[edges[:-1]]) / joined
+    return joined, joined_shares

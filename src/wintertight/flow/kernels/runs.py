@@ -2,8 +2,9 @@
 
 Its content follows from what it was full of at first and from the parcels of equal volume fed
 since then: ``fed``, shape (1 + n, 4), holds the first content and then, for each parcel, how its
-shares differ from that. The parcel that is not yet whole stands in ``part``, shape (9,): its
-volume [m3], the four component volumes in it [m3], and whether each component ever differed.
+shares differ from that. The rest stands in ``part``, shape (13,): of the parcel that is not yet
+whole its volume [m3] and the four component volumes in it [m3]; whether each component ever
+differed; and the component volumes in the whole line [m3], by what came in and went out.
 """
 
 import numpy as np
@@ -11,8 +12,14 @@ import numpy as np
 from wintertight.flow.kernels.compiled import COMPILED, kernel
 from wintertight.flow.kernels.parcels import DUST_M3, SHARES, Array, Parcels
 
-PART = 1 + 2 * SHARES
+PART = 1 + 3 * SHARES
 """Length of ``part`` [1]."""
+
+MARKS = 1 + SHARES
+"""Where in ``part`` the marks of components begin [1]."""
+
+IN_ALL = 1 + 2 * SHARES
+"""Where in ``part`` the component volumes of the whole line begin [1]."""
 
 NEARLY = 1e-12
 """A parcel that lacks less than this share of itself is whole [1]."""
@@ -85,9 +92,12 @@ def push_runs(
     response = padded[half + 1 - new : half + 1 + had + new]
     sizes, out = np.empty(new + 1), np.empty((new + 1, SHARES))
     out[:] = fed[0]
+    sizes[:] = parcel_m3
+    sizes[0] -= begun
+    sizes[new] = after[0] if new else whole - begun
     brought = in_shares.sum(axis=0)
     for c in range(SHARES):
-        first, mark = fed[0, c], 1 + SHARES + c
+        first, mark = fed[0, c], MARKS + c
         if brought[c] != 0.0 or part[1 + c] != 0.0:
             run = np.zeros(count + 2)
             run[1] = part[1 + c]
@@ -101,14 +111,21 @@ def push_runs(
             after[mark] = 1.0
         if after[mark] != 0.0:
             out[:, c] += overlap(response, now[1:, c])
+            into = np.sum(in_volumes * in_shares[:, c])
+            after[IN_ALL + c] += into - np.sum(sizes * out[:, c])
     if after[0] <= DUST_M3:
-        after[: 1 + SHARES] = 0.0
-    sizes[:] = parcel_m3
-    sizes[0] -= begun
-    sizes[new] = after[0] if new else whole - begun
+        after[:MARKS] = 0.0
     skip = 0 if sizes[0] > DUST_M3 else 1
     keep = new + 1 if sizes[new] > DUST_M3 else new
     return now, after, (sizes[skip:keep], out[skip:keep])
+
+
+@kernel
+def begun_runs(volume: float, shares: Array) -> tuple[Array, Array]:
+    """Give ``fed`` and ``part`` of a line of so much volume [m3] full of one content [1]."""
+    part = np.zeros(PART)
+    part[IN_ALL:] = volume * shares
+    return shares.copy().reshape(1, SHARES), part
 
 
 @kernel
@@ -127,13 +144,13 @@ def mean_runs(fed: Array, part: Array, parcel_m3: float, volume: float, kept: Ar
         The mean.
     """
     n = len(fed) - 1
-    first, sums = fed[0], part[1 : 1 + SHARES]
+    first, sums = fed[0], part[1:MARKS]
     # An unfinished parcel has pushed out its own volume of what leaves next.
     lag = part[0] / parcel_m3
     mean: Array = first + (sums - part[0] * first) / volume
     if n:
         weights = ((1.0 - lag) * kept[:n] + lag * kept[1 : n + 1])[::-1] * (parcel_m3 / volume)
         for c in range(SHARES):
-            if part[1 + SHARES + c]:
+            if part[MARKS + c]:
                 mean[c] += np.sum(weights * fed[1:, c])
     return mean

@@ -10,6 +10,8 @@ from typing import Final, Literal
 import numpy as np
 import numpy.typing as npt
 
+from wintertight.flow.kernels.compiled import kernel
+
 Floats = npt.NDArray[np.float64]
 FrictionLaw = Literal["churchill", "epanet", "colebrook"]
 Products = tuple[Floats, Floats]
@@ -21,6 +23,7 @@ _LN_10: Final = float(np.log(10.0))
 _COLEBROOK_SWEEPS: Final = 12
 
 
+@kernel
 def friction_products_churchill(reynolds: Floats, relative_roughness: Floats) -> Products:
     """Give ``f Re`` and its logarithmic slope by Churchill's formula for all regimes.
 
@@ -61,6 +64,7 @@ def friction_products_churchill(reynolds: Floats, relative_roughness: Floats) ->
     return product, slope
 
 
+@kernel
 def friction_products_epanet(reynolds: Floats, relative_roughness: Floats) -> Products:
     """Give ``f Re`` and its logarithmic slope as EPANET 2.2 and later compute them.
 
@@ -106,6 +110,7 @@ def friction_products_epanet(reynolds: Floats, relative_roughness: Floats) -> Pr
     )
 
 
+@kernel
 def friction_products_colebrook(reynolds: Floats, relative_roughness: Floats) -> Products:
     """Give ``f Re`` and its logarithmic slope by Colebrook's equation, solved to rounding.
 
@@ -131,7 +136,7 @@ def friction_products_colebrook(reynolds: Floats, relative_roughness: Floats) ->
         pull = 2.0 / _LN_10 * per_root / inside
         step = (x + 2.0 * np.log10(inside)) / (1.0 + pull)
         x = x - step
-        if np.max(np.abs(step), initial=0.0) < 1e-14:  # noqa: PLR2004 - rounding
+        if step.size == 0 or np.max(np.abs(step)) < 1e-14:  # noqa: PLR2004 - rounding
             break
     factor = 1.0 / (x * x)
     pull = 2.0 / _LN_10 * per_root / (rough + per_root * x)

@@ -21,12 +21,9 @@ from wintertight.flow.steady.friction import FrictionLaw
 from wintertight.flow.steady.laws import Resistance
 from wintertight.flow.steady.loops import LoopPlan, loop_plan
 from wintertight.flow.steady.network import Bools, Floats, LinkKind, PipeNetwork
+from wintertight.flow.steady.newton import UNSETTLED, turns_of
 
-_RELATIVE_CHANGE: Final = 1e-10
-_LEAST_CHANGE_M3_S: Final = 1e-15
 _LEAST_FLOW_M3_S: Final = 1e-12
-_MOST_STEPS: Final = 150
-_MOST_SEARCHES: Final = 60
 _MOST_ROUNDS: Final = 20
 _PUSH_M: Final = 1e-9
 _BACK_SLOPES: Final = (1e10, 1e12, 1e14)
@@ -183,56 +180,15 @@ class _Run:
         elif plan.chords.size:
             at_rest, slope = resistance.guess()
             unspent = driving - plan.loops @ (at_rest + slope * flow)
-            flow = flow + _solve(plan, slope, unspent) @ plan.loops
-        lost, slope = resistance.loss(flow)
-        if not plan.chords.size:
-            return flow, lost
-        for _ in range(_MOST_STEPS):
-            unspent = driving - plan.loops @ lost
-            turn = _solve(plan, slope, unspent)
-            step = turn @ plan.loops
-            fall = float(turn @ unspent)
-            self.steps += 1
-            share, lost, slope = _search(plan, resistance, flow, step, turn, fall)
-            flow = flow + share * step
-            self.change = float(np.abs(step).max())
-            if self.change <= max(_RELATIVE_CHANGE * float(np.abs(flow).max()), _LEAST_CHANGE_M3_S):
-                return flow, lost
-        message = "the flows do not settle"
-        raise NoSteadyFlow(message, self.steps, self.change)
-
-
-def _solve(plan: LoopPlan, slope: Floats, unspent: Floats) -> Floats:
-    matrix = (plan.loops * slope) @ plan.loops_turned
-    if unspent.size == 1:
-        return np.asarray(unspent / matrix[0])
-    return np.asarray(np.linalg.solve(matrix, unspent), dtype=np.float64)
-
-
-def _search(  # noqa: PLR0913, PLR0917 - one step in all its parts
-    plan: LoopPlan,
-    resistance: Resistance,
-    flow: Floats,
-    step: Floats,
-    turn: Floats,
-    fall: float,
-) -> tuple[float, Floats, Floats]:
-    """Take the whole step unless it overshoots; then close in on where the energy is least."""
-    share, low, high = 1.0, 0.0, 1.0
-    low_fall, high_fall = fall, 0.0
-    for tries in range(_MOST_SEARCHES):
-        lost, slope = resistance.loss(flow + share * step)
-        now = float(turn @ (plan.loop_head - plan.loops @ lost))
-        if now >= -0.5 * fall and (tries == 0 or now <= 0.5 * fall):
-            break
-        # False position; the end that stays is halved so that a kink cannot hold it.
-        if now < 0.0:
-            high, high_fall, low_fall = share, now, low_fall * (0.5 if tries > 1 else 1.0)
-        else:
-            low, low_fall, high_fall = share, now, high_fall * 0.5
-        if tries < _MOST_SEARCHES - 1:
-            share = low + (high - low) * low_fall / (low_fall - high_fall)
-    return share, lost, slope
+            flow = flow + turns_of(plan.loops, plan.loops_turned, slope, unspent) @ plan.loops
+        flow, lost, steps, self.change = resistance.settled(
+            plan.loops, plan.loops_turned, driving, flow
+        )
+        self.steps += steps
+        if steps == UNSETTLED:
+            message = "the flows do not settle"
+            raise NoSteadyFlow(message, self.steps, self.change)
+        return flow, lost
 
 
 def _start(

@@ -1,20 +1,31 @@
-"""Head loss and its slope for every carrying link at once.
+"""The constants of the head-loss law of every carrying link; the laws are in ``newton``."""
 
-Pipe: h = (f L/D + K) v^2/2g, written h = (f Re) 2 L nu q/(pi g D^4) + K 8 q|q|/(pi^2 g D^4).
-Loss link: h = r q|q|. Pump: h = -(h0 - r q^n).
-"""
-
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Final, Self
 
 import numpy as np
 
-from wintertight.flow.steady.friction import FRICTION_PRODUCTS, FrictionLaw
+from wintertight.flow.steady.friction import FrictionLaw
 from wintertight.flow.steady.network import Bools, Floats, Ints, LinkKind, PipeNetwork
+from wintertight.flow.steady.newton import (
+    CHURCHILL,
+    COLEBROOK,
+    EPANET,
+    LEAST_SLOPE,
+    head_losses,
+    settle,
+)
+
+LAWS: Final[Mapping[FrictionLaw, int]] = {
+    "churchill": CHURCHILL,
+    "epanet": EPANET,
+    "colebrook": COLEBROOK,
+}
+"""Number of each friction law."""
 
 STANDARD_GRAVITY_M_S2: Final = 9.80665
 _GUESS_VELOCITY_M_S: Final = 0.5
-_LEAST_SLOPE: Final = 1e-9  # [s/m2]; keeps a loop of links at rest solvable
 _PUMP_START: Final = 1e-6  # share of the run-out flow below which a pump curve with n < 1 is cut
 _BEYOND_RUN_OUT: Final = 1e6  # how much steeper a pump's curve falls once it gains nothing
 
@@ -30,12 +41,7 @@ class LossLaws:
     relative_roughness: Floats
     quadratic: Floats
     guess_flow: Floats
-    shutoff: Floats
-    pump_coefficient: Floats
-    pump_exponent: Floats
-    run_out: Floats
-    floor: Floats
-    steep: Floats
+    pump_rows: Floats
     one_way: Bools
 
     @classmethod
@@ -57,24 +63,26 @@ class LossLaws:
             relative_roughness=network.roughness_m[pipe] / network.bore_m[pipe],
             quadratic=quadratic,
             guess_flow=_guess(network, links, quadratic, pipes, run_out),
-            shutoff=shutoff,
-            pump_coefficient=network.pump_coefficient[pump],
-            pump_exponent=exponent,
-            run_out=run_out,
-            floor=np.where(exponent < 1.0, _PUMP_START * run_out, 0.0),
-            steep=_BEYOND_RUN_OUT * shutoff / run_out,
+            pump_rows=np.array(
+                (
+                    shutoff,
+                    network.pump_coefficient[pump],
+                    exponent,
+                    run_out,
+                    np.where(exponent < 1.0, _PUMP_START * run_out, 0.0),
+                    _BEYOND_RUN_OUT * shutoff / run_out,
+                )
+            ),
             one_way=network.carries_one_way[links],
         )
 
     def at(self, friction: FrictionLaw, viscosity: Floats, back_slope: float = 0.0) -> "Resistance":
         """Bind the laws to one friction law and the viscosity of each pipe [m2/s]."""
-        return Resistance(
-            laws=self,
-            friction=friction,
-            linear=self.per_viscosity * viscosity,
-            reynolds_per_flow=self.reynolds_per_flow / viscosity,
-            back_slope=back_slope,
-        )
+        rows = np.empty((3, self.pipes))
+        rows[0] = self.per_viscosity * viscosity
+        rows[1] = self.reynolds_per_flow / viscosity
+        rows[2] = self.relative_roughness
+        return Resistance(laws=self, friction=LAWS[friction], pipes=rows, back_slope=back_slope)
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,55 +94,48 @@ class Resistance:
     """
 
     laws: LossLaws
-    friction: FrictionLaw
-    linear: Floats
-    reynolds_per_flow: Floats
+    friction: int
+    pipes: Floats
     back_slope: float
 
     def loss(self, flow: Floats) -> tuple[Floats, Floats]:
         """Give the head lost from start to end [m] and its slope [s/m2] at a flow [m3/s]."""
         laws = self.laws
-        size = np.abs(flow)
-        slope = laws.quadratic * size
-        head = slope * flow
-        slope += slope
-        if laws.pipes:
-            pipes = slice(laws.pipes)
-            product, rise = FRICTION_PRODUCTS[self.friction](
-                size[pipes] * self.reynolds_per_flow, laws.relative_roughness
-            )
-            product *= self.linear
-            rise *= self.linear
-            head[pipes] += product * flow[pipes]
-            slope[pipes] += product + rise
-        if laws.pumps:
-            pumps = slice(flow.size - laws.pumps, None)
-            head[pumps], slope[pumps] = self._pump(flow[pumps])
-        if self.back_slope:
-            back = laws.one_way & (flow < 0.0)
-            head = np.where(back, self.back_slope * flow, head)
-            slope = np.where(back, self.back_slope, slope)
-            if laws.pumps:
-                head[pumps] -= np.where(back[pumps], laws.shutoff, 0.0)
-        slope += _LEAST_SLOPE
-        return head, slope
+        return head_losses(
+            flow,
+            self.friction,
+            self.pipes,
+            laws.quadratic,
+            laws.pump_rows,
+            laws.one_way,
+            self.back_slope,
+        )
+
+    def settled(
+        self, loops: Floats, loops_turned: Floats, loop_head: Floats, flow: Floats
+    ) -> tuple[Floats, Floats, int, float]:
+        """Let flows that keep continuity settle (see ``newton.settle``)."""
+        laws = self.laws
+        return settle(
+            loops,
+            loops_turned,
+            loop_head,
+            flow,
+            self.friction,
+            self.pipes,
+            laws.quadratic,
+            laws.pump_rows,
+            laws.one_way,
+            self.back_slope,
+        )
 
     def guess(self) -> tuple[Floats, Floats]:
         """Give straight laws to start from: head at rest [m] and slope [s/m2]."""
         head, _ = self.loss(self.laws.guess_flow)
         at_rest = np.zeros_like(head)
         if self.laws.pumps:
-            at_rest[head.size - self.laws.pumps :] = -self.laws.shutoff
-        return at_rest, (head - at_rest) / self.laws.guess_flow + _LEAST_SLOPE
-
-    def _pump(self, flow: Floats) -> tuple[Floats, Floats]:
-        laws = self.laws
-        size = np.abs(flow)
-        chord = laws.pump_coefficient * np.maximum(size, laws.floor) ** (laws.pump_exponent - 1.0)
-        slope = np.where(size < laws.floor, chord, laws.pump_exponent * chord)
-        beyond = flow > laws.run_out
-        head = np.where(beyond, laws.steep * (flow - laws.run_out), chord * flow - laws.shutoff)
-        return head, np.where(beyond, laws.steep, slope)
+            at_rest[head.size - self.laws.pumps :] = -self.laws.pump_rows[0]
+        return at_rest, (head - at_rest) / self.laws.guess_flow + LEAST_SLOPE
 
 
 def _guess(
