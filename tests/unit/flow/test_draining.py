@@ -1,12 +1,9 @@
-import math
-
 import pytest
 
 from tests.unit.flow.laid_coach import laid, pipe, valve
 from wintertight.flow.actions import Action
 from wintertight.flow.coach_network import CoachNetwork, Link, Pool
 from wintertight.flow.draining import drain_by_gravity
-from wintertight.flow.falling import HANGING_BORE_M
 from wintertight.flow.replay import replay
 from wintertight.flow.state import State, arriving_state
 from wintertight.fluids.contents import Contents
@@ -148,12 +145,6 @@ def test_nobody_counts_on_a_check_valve_to_let_by() -> None:
         openings=[("b", "low point"), ("top", "tap")],
     )
     assert classes(coach, "low point", "tap") == {"line": "uncertain"}
-
-
-def test_the_bore_in_which_water_hangs_is_the_published_one() -> None:
-    """Guards 5 mm: Bretherton's limit rho g r^2 = 0.842 sigma, for water at 10 degC."""
-    radius = math.sqrt(0.842 * 0.0742 / (999.7 * 9.80665))
-    assert pytest.approx(2.0 * radius, abs=5e-5) == HANGING_BORE_M
 
 
 def heated(*, bowl: bool = False) -> CoachNetwork:
