@@ -59,4 +59,4 @@ soak: $(VENV)/.test ## long sweeps: ten thousand cards with something wrong in t
 
 .PHONY: docs
 docs: $(VENV)/.test ## write the generated manual pages anew
-	@$(BIN)/python -m docs.generate
+	@OPENBLAS_NUM_THREADS=1 $(BIN)/python -m docs.generate

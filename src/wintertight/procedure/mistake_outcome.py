@@ -19,7 +19,7 @@ from wintertight.flow.replay import Trace, replay
 from wintertight.flow.running import OutletRun
 from wintertight.flow.state import arriving_state
 from wintertight.fluids.product import Product
-from wintertight.procedure.missed import RANK, STRIDE_M3, hazards_met
+from wintertight.procedure.missed import RANK, hazards_met, in_strides
 from wintertight.procedure.mistaken import with_mistake
 from wintertight.procedure.mistakes import Mistake
 from wintertight.procedure.plan import Plan
@@ -169,8 +169,10 @@ def mistaken_trace(plan: Plan, mistake: Mistake) -> Trace:
 @lru_cache(maxsize=4)
 def _as_planned(plan: Plan) -> tuple[Trace, tuple[PartProof, ...]]:
     """Give the job done rightly, worked out in the same strides."""
-    careful = plan.careful.network
-    network = replace(careful, case=replace(careful.case, chunk_m3=STRIDE_M3))
+    network = in_strides(plan.careful.network)
+    # Strides do not grow: a colour that comes late inside a long one would be seen later still.
+    case = replace(network.case, longest_chunk_m3=network.case.chunk_m3)
+    network = replace(network, case=case)
     actions = [action for p in plan.steps for action in p.step.actions]
     trace = replay(network, arriving_state(network), actions)
     return trace, prove_parts(_bench(plan, trace, plan.product))
@@ -204,8 +206,8 @@ def _outcome(worse: list[PartProof]) -> Outcome:
 
 def _jug_volume_m3(trace: Trace) -> float:
     """Give how much was drawn from jugs and poured [m3]."""
-    feeds = [m.action.contents for m in trace.moments if m.action.verb == "feed"]
-    liquids = [liquid for fed in feeds if fed and (liquid := fed.liquid())]
+    given = [m.action.contents for m in trace.moments]
+    liquids = [liquid for contents in given if contents and (liquid := contents.liquid())]
     strength = max((1.0 - liquid.water for liquid in liquids), default=0.0)
     came = trace.end.books.came_in - trace.start.books.came_in
     return float(came[1:-1].sum()) / strength if strength else 0.0

@@ -39,6 +39,9 @@ practice."""
 CARTRIDGE_LOSS_M = 5.0 * PSI_PA / (WATER_DENSITY * GRAVITY)
 """Head lost in a cartridge in use at three gallons per minute [m]; common practice."""
 
+BOWL_M = 0.15
+"""How far a cartridge hangs down into its bowl, below the ports [m]; common practice."""
+
 HANDLES_SET = frozenset({"make safe", "set"})
 """Phases in which controls are set as they stand while the coach is filled."""
 
@@ -109,6 +112,10 @@ def _leaky(contents: Contents, mistake: Mistake) -> Contents:
     return Contents.all_air() if air >= PRIME_LOST else _thinned(contents, 1.0 - air, air)
 
 
+def _past_the_tank(contents: Contents, mistake: Mistake) -> Contents:
+    return Contents.all_air() if mistake.circumstance == "empty" else contents
+
+
 def _weak(contents: Contents, mistake: Mistake) -> Contents:
     return _thinned(contents, 1.0 - float(mistake.params["share"]), 0.0)
 
@@ -125,6 +132,7 @@ def _thinned(contents: Contents, by: float, air: float) -> Contents:
 GIVEN: Mapping[str, tuple[frozenset[str], Callable[[Contents, Mistake], Contents]]] = (
     MappingProxyType(
         {
+            "tank valve half open": (frozenset({"feed"}), _past_the_tank),
             "suction leak": (frozenset({"feed"}), _leaky),
             "weak product": (frozenset({"feed", "pour"}), _weak),
             "wrong product": (frozenset({"feed", "pour"}), _unknown),
@@ -258,15 +266,15 @@ def _cartridge_in(network: CoachNetwork, mistake: Mistake) -> CoachNetwork:
         id=f"{mistake.part}(cartridge)",
         end=core,
         volume_m3=CARTRIDGE_SHARE * housing.volume_m3,
-        gate=_never(f"{mistake.part}/bowl"),
+        gate=_never(f"{mistake.part}/cartridge"),
     )
     around = replace(
         housing,
         volume_m3=(1.0 - CARTRIDGE_SHARE) * housing.volume_m3,
         resistance_s2_m5=resistance,
     )
-    height = network.heights_m[housing.start]
-    return _with_links(network, around, soaked, heights_m={core: height})
+    below = network.heights_m[housing.start] - BOWL_M
+    return _with_links(network, around, soaked, heights_m={core: below})
 
 
 def _one_sided(network: CoachNetwork, mistake: Mistake) -> CoachNetwork:
