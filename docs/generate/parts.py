@@ -1,18 +1,15 @@
 """The page of parts: every kind of fitting, how it is taken, and what comes of missing its step."""
 
-from collections.abc import Iterator, Mapping
-from functools import cache
-from pathlib import Path
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import astuple, dataclass
 
-import wintertight
+from docs.generate.demo_plans import demo_plans
 from wintertight.coach.kinds import KINDS
-from wintertight.coach.load import load_card
-from wintertight.coach.shop import find_product, load_shop
-from wintertight.procedure.plan import Plan, plan_coach
+from wintertight.flow.build import build_network
+from wintertight.flow.coach_network import CoachNetwork
+from wintertight.procedure.plan import Plan
 from wintertight.procedure.steps import PlannedStep
 from wintertight.wording.names import kind_name
-
-DEMO = Path(wintertight.__file__).parent / "demo"
 
 HOLDS: Mapping[str, str] = {
     "none": "nothing",
@@ -21,81 +18,110 @@ HOLDS: Mapping[str, str] = {
     "vessel": "drained rather than flushed",
 }
 
-CHECKED: Mapping[str, str] = {
-    "none": "flow against EPANET",
-    "displaced": "flow and front against EPANET",
-    "stirred": "the stirred vessel's exponential",
-    "vessel": "worked example of draining; common practice for what stays",
+FLOWS = "flow against EPANET"
+PUSHED = "flow, front and final contents against EPANET"
+STIRRED = "the exponential of a wash-out"
+DRAINED = "worked example of draining"
+EMPTIED = "common practice for what stays"
+CHECKS = (PUSHED, FLOWS, STIRRED, DRAINED, EMPTIED)
+
+HOLDING: Mapping[str, frozenset[str]] = {
+    "nothing": frozenset({FLOWS}),
+    "plug": frozenset({PUSHED}),
+    "runs": frozenset({PUSHED}),
+    "vessel": frozenset({FLOWS, STIRRED}),
 }
+"""What is checked of a link that is on the way to an outlet, by how it holds its content."""
 
-RANK = {"hazard": 3, "gap": 2, "unproven": 1, "same": 0}
+WORST_FIRST = ("hazard", "gap", "unproven", "same")
+
+NO_STEP = "none of its own"
+FILLED = "what flows by fills it"
 
 
-@cache
-def plans() -> tuple[Plan, ...]:
-    """Plan every coach of the demo, each step left out once."""
-    shop = load_shop(DEMO / "shop.toml")
-    found = []
-    for path in sorted((DEMO / "cards").glob("*.toml")):
-        card = load_card(path)
-        low = card.site.design_low_degC if card.site else None
-        product = card.antifreeze.product if card.antifreeze else shop.products[0].name
-        found.append(
-            plan_coach(
-                card,
-                find_product(shop, product),
-                -20.0 if low is None else low,
-                with_missed_steps=True,
-            )
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One row of the page: what it says of one kind, column by column."""
+
+    kind: str
+    coaches: str
+    holds: str
+    gives_by: str
+    steps: str
+    worst_if_missed: str
+    checked_by: str
+
+    def __str__(self) -> str:
+        """Give the row as it stands on the page."""
+        return "| " + " | ".join(astuple(self)) + " |"
+
+
+def rows() -> Iterator[Row]:
+    """Give the row of every kind a card may name."""
+    plans = demo_plans(with_missed_steps=True)
+    networks = tuple(build_network(plan.card) for plan in plans)
+    for kind, facts in KINDS.items():
+        steps = [step for plan in plans for step in steps_of(plan, kind)]
+        holds = HOLDS[facts.mixing] if facts.hollow_m3 or facts.mixing != "none" else "nothing"
+        litres = f", {1e3 * facts.hollow_m3:g} L" if facts.hollow_m3 else ""
+        yield Row(
+            kind=kind_name(kind),
+            coaches=", ".join(p.card.id for p in plans if any(_of_kind(p, kind))),
+            holds=holds + litres,
+            gives_by=facts.relief or facts.pocket,
+            steps=", ".join(dict.fromkeys(s.step.key for s in steps)) or NO_STEP,
+            worst_if_missed=worst_of(steps),
+            checked_by="; ".join(checks(zip(plans, networks, strict=True), kind)),
         )
-    return tuple(found)
 
 
-def steps_of(plan: Plan, part: str) -> Iterator[PlannedStep]:
-    """Give the steps that set, run or relieve something of one fitting."""
+def _of_kind(plan: Plan, kind: str) -> Iterator[str]:
+    return (f.id for f in plan.card.fittings if f.kind == kind)
+
+
+def steps_of(plan: Plan, kind: str) -> Iterator[PlannedStep]:
+    """Give the steps that set, run or relieve something of a fitting of one kind."""
+    parts = set(_of_kind(plan, kind))
     for step in plan.steps:
-        if any(
-            action.part.partition("/")[0].partition(".")[0] == part for action in step.step.actions
-        ):
+        touched = {a.part.partition("/")[0].partition(".")[0] for a in step.step.actions}
+        if parts & touched:
             yield step
 
 
-def row(kind: str) -> str:
-    """Give the row of one kind."""
-    facts = KINDS[kind]
-    coaches: list[str] = []
-    keys: dict[str, None] = {}
-    worst = "none of its own"
-    rank = -1
-    for plan in plans():
-        for fitting in plan.card.fittings:
-            if fitting.kind != kind:
-                continue
-            coaches.append(plan.card.id)
-            for step in steps_of(plan, fitting.id):
-                keys[step.step.key] = None
-                missed = step.if_missed
-                if missed and RANK[missed.outcome] > rank:
-                    rank = RANK[missed.outcome]
-                    worst = f"{step.step.key}: {missed.outcome}"
-    holds = HOLDS[facts.mixing] if facts.hollow_m3 or facts.mixing != "none" else "nothing"
-    litres = f", {1e3 * facts.hollow_m3:g} L" if facts.hollow_m3 else ""
-    cells = (
-        kind_name(kind),
-        ", ".join(dict.fromkeys(coaches)),
-        holds + litres,
-        facts.relief or facts.pocket,
-        ", ".join(keys) or "what flows by fills it",
-        worst,
-        CHECKED[facts.mixing],
-    )
-    return "| " + " | ".join(cells) + " |"
+def worst_of(steps: Iterable[PlannedStep]) -> str:
+    """Give the worst that comes of leaving one of some steps out, or why there is nothing."""
+    missed = [(s.step.key, s.if_missed.outcome) for s in steps if s.if_missed]
+    if not missed:
+        return FILLED
+    key, outcome = min(missed, key=lambda found: WORST_FIRST.index(found[1]))
+    return f"{key}: {outcome}"
+
+
+def checks(coaches: Iterable[tuple[Plan, CoachNetwork]], kind: str) -> list[str]:
+    """Give what a kind's model was checked against, by what it is in the networks."""
+    found: set[str] = set()
+    for plan, network in coaches:
+        parts = set(_of_kind(plan, kind))
+        ways = {link for step in plan.steps if step.run for link in step.run.way}
+        for link in network.links.values():
+            if link.part in parts:
+                found |= HOLDING[link.holding] if link.id in ways else set()
+                found |= {EMPTIED} if link.holding != "nothing" and link.id not in ways else set()
+        pools = [pool for pool in network.pools.values() if pool.part in parts]
+        found |= {STIRRED if pool.stirred else EMPTIED for pool in pools}
+        found |= {DRAINED for part in parts & set(network.heater_ports)}
+        if parts and not found:
+            found.add(FLOWS)  # a place where lines join
+    if PUSHED in found:
+        found -= {FLOWS}
+    return [check for check in CHECKS if check in found]
 
 
 def parts_page() -> str:
     """Give the whole page."""
     head = (
         "# Parts\n\n"
+        "This page is generated by `make docs`; do not edit it.\n\n"
         "Every kind of fitting a card may name: the demo's coaches that have one, what it holds\n"
         "and how, what gives when slush grows in it, the steps that touch it, the worst that\n"
         "comes of leaving one of them out, and what its model was checked against. Hollows\n"
@@ -103,4 +129,4 @@ def parts_page() -> str:
         "| kind | coaches | holds | gives by | steps | worst if missed | checked by |\n"
         "|---|---|---|---|---|---|---|\n"
     )
-    return head + "\n".join(row(kind) for kind in KINDS) + "\n"
+    return head + "\n".join(map(str, rows())) + "\n"
