@@ -53,8 +53,9 @@ never at the tap; common practice."""
 TRICKLE = 0.5
 """Share of the usual flow below which a tap is seen to run slowly [1]; common practice."""
 
-SPUTTER_M3 = 0.1e-3
-"""Air beyond the usual that makes an outlet sputter [m3]; common practice."""
+SPUTTER = 0.10
+"""Share of air, beyond the usual, in what comes out of an outlet that spits [1]; common
+practice."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -276,7 +277,8 @@ def _signs_at(usual_runs: list[OutletRun], runs: list[OutletRun]) -> Iterator[Si
             yield Sign("stays pale", run.outlet, share=run.strength)
     if run.flow_m3_s < TRICKLE * usual.flow_m3_s:
         yield Sign("trickles", run.outlet, share=run.flow_m3_s / usual.flow_m3_s)
-    if sum(r.air_m3 for r in runs) > sum(r.air_m3 for r in usual_runs) + SPUTTER_M3:
+    more_air_m3 = sum(r.air_m3 for r in runs) - sum(r.air_m3 for r in usual_runs)
+    if more_air_m3 > SPUTTER * sum(r.volume_m3 for r in runs):
         yield Sign("sputters", run.outlet)
 
 

@@ -146,7 +146,7 @@ SETTLE: Mapping[str, str] = MappingProxyType(
         "tank valve half open": "shut it, drain the tank, and begin again at the first tap",
         "tank valve half open: empty": "shut it all the way and begin again at the first tap",
         "shower crossing": "shut both handles, and run that shower again at the end",
-        "pause button": "let the button out, shut both handles, and run the pale taps again",
+        "pause button": "let the button out, shut both handles, and run every tap on again",
         "tempering valve one-sided": "loosen its cold union over a bucket until colour comes",
         "diverter left off": "set it to send water round, and run that shower again",
         "low point left open": "shut it, run every tap on again, and pour a cup into each trap",
