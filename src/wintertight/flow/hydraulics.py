@@ -1,11 +1,13 @@
 """Which way, and how fast: the steady flow of a coach as it stands."""
 
+from collections.abc import Mapping
 from functools import lru_cache
 
 import numpy as np
 import numpy.typing as npt
 
 from wintertight.flow.coach_network import CoachNetwork, Link
+from wintertight.flow.held import Held
 from wintertight.flow.losses import COEFFICIENTS
 from wintertight.flow.state import State
 from wintertight.flow.steady.builder import NetworkBuilder
@@ -104,30 +106,31 @@ def half_turned(network: CoachNetwork, state: State) -> frozenset[str]:
     )
 
 
-def viscosities(network: CoachNetwork, state: State, temperature_degC: float) -> Array:
-    """Give the viscosity in each link, from the mean of what it holds.
+def glycol_shares(network: CoachNetwork, held: Mapping[str, Held]) -> Array:
+    """Give the share of glycol in each pipe; 0 elsewhere, where no friction asks for it.
 
-    Only its glycol counts. Air is taken as water: while a line fills, its minutes are those of
-    water. Ethanol and products of unknown composition are taken as water too: thinner than they
-    are, which makes minutes too few and leaves volumes as they are.
+    Only glycol counts. Air is taken as water: while a line fills, its minutes are those of water.
+    Ethanol and products of unknown composition are taken as water too: thinner than they are,
+    which makes minutes too few and leaves volumes as they are.
 
     Args:
         network: the coach.
-        state: what its links hold.
-        temperature_degC: temperature of the fluid [degC].
+        held: what its links hold.
 
     Returns:
-        Kinematic viscosity of each link [m2/s], in the order of ``network.links``.
-
-    Raises:
-        OutOfRange: a link holds more glycol than flows at that temperature.
+        Share of glycol by volume [1], in the order of ``network.links``.
     """
     shares = np.zeros(len(network.links))
-    for i, link in enumerate(network.links):
-        held = state.held.get(link)
-        if held is not None:
-            shares[i] = held.about()[GLYCOL]
-    return kinematic_viscosity(shares, temperature_degC)
+    for link, place in pipe_places(network).items():
+        if link in held:
+            shares[place] = held[link].about()[GLYCOL]
+    return shares
+
+
+@lru_cache(maxsize=64)
+def pipe_places(network: CoachNetwork) -> Mapping[str, int]:
+    """Give the place of each pipe in ``network.links``."""
+    return {link.id: i for i, link in enumerate(network.links.values()) if link.way == "pipe"}
 
 
 def steady_flow(
@@ -157,7 +160,9 @@ def steady_flow(
     Sources:
         todini-pilati
     """
-    nu = viscosities(network, state, BAY_DEGC) if viscosity_m2_s is None else viscosity_m2_s
+    nu = viscosity_m2_s
+    if nu is None:
+        nu = kinematic_viscosity(glycol_shares(network, state.held), BAY_DEGC)
     pipes = pipe_network(network, half_turned(network, state))
     return solve_steady(
         pipes, passes(network, state), nu, friction=friction, start_flows=start_flows

@@ -11,6 +11,7 @@ from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.held import Held
 from wintertight.flow.hydraulics import STILL_M3_S
 from wintertight.flow.kernels.carrying import NO_HOLLOW, carry_along, order_legs
+from wintertight.flow.kernels.compiled import interpreted
 from wintertight.flow.stream import SHARES, Stream
 
 Array = npt.NDArray[np.float64]
@@ -65,14 +66,14 @@ class Route:
         place: dict[str, int] = {}
         for leg in legs:
             place.setdefault(leg.upstream, len(place))
-            place.setdefault(leg.downstream, len(place))
+            place.setdefault(_reached(leg), len(place))
         hollows = tuple(leg.link.id for leg in legs if leg.link.holding != "nothing")
         at = {link: i for i, link in enumerate(hollows)}
         return cls(
             legs=legs,
             nodes=tuple(place),
             up=np.array([place[leg.upstream] for leg in legs], dtype=np.int64),
-            down=np.array([place[leg.downstream] for leg in legs], dtype=np.int64),
+            down=np.array([place[_reached(leg)] for leg in legs], dtype=np.int64),
             flow_m3_s=np.array([leg.flow_m3_s for leg in legs]),
             hollows=hollows,
             hollow=np.array([at.get(leg.link.id, NO_HOLLOW) for leg in legs], dtype=np.int64),
@@ -82,6 +83,11 @@ class Route:
         """Give the same route at other flows [m3/s], by link."""
         legs = tuple(replace(k, flow_m3_s=abs(float(flows_m3_s[k.link.id]))) for k in self.legs)
         return replace(self, legs=legs, flow_m3_s=np.array([leg.flow_m3_s for leg in legs]))
+
+
+def _reached(leg: Leg) -> str:
+    """Name where a leg ends: outlets may end in one open air, each in a place of its own."""
+    return f"out of {leg.link.id}" if leg.link.is_outlet else leg.downstream
 
 
 NOWHERE = Route.of(())
@@ -159,7 +165,7 @@ def carry(
     volumes = [hollow.volumes for hollow in hollows]
     shares = [hollow.shares for hollow in hollows]
     part = [hollow.part for hollow in hollows]
-    reached = carry_along(
+    reached = interpreted(carry_along)(
         route.up,
         route.down,
         route.flow_m3_s,
@@ -186,7 +192,7 @@ def carry(
         node: Stream(*parcels)
         for node, parcels in zip(route.nodes, zip(*reached, strict=True), strict=True)
     }
-    ends = {leg.link.id: leg.downstream for leg in route.legs if leg.link.is_outlet}
+    ends = {leg.link.id: _reached(leg) for leg in route.legs if leg.link.is_outlet}
     first = {leg.upstream for leg in route.legs}
     return Carried(
         {node: streams[node] for node in route.nodes if node in feeds and node in first},

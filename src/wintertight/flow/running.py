@@ -9,10 +9,17 @@ import numpy.typing as npt
 
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.held import Held, VesselHeld
-from wintertight.flow.hydraulics import STILL_M3_S, steady_flow
+from wintertight.flow.hydraulics import (
+    BAY_DEGC,
+    STILL_M3_S,
+    glycol_shares,
+    pipe_places,
+    steady_flow,
+)
 from wintertight.flow.routing import NOWHERE, Route, carry, route
 from wintertight.flow.state import WATER, Books, State, five
-from wintertight.flow.stream import AIR, DUST_M3, SHARES, Stream, shares_of
+from wintertight.flow.stream import AIR, DUST_M3, GLYCOL, SHARES, Stream, shares_of
+from wintertight.fluids.transport import kinematic_viscosity
 
 Array = npt.NDArray[np.float64]
 
@@ -95,6 +102,7 @@ class Running:
     _went_out: Array = field(default_factory=lambda: np.zeros(SHARES + 1))
     _flows: Array | None = None
     _stride_m3: float = field(init=False)
+    _glycol: Array = field(init=False)
     _owned: set[str] = field(default_factory=set)
     _moved: dict[str, None] = field(default_factory=dict)
 
@@ -107,6 +115,7 @@ class Running:
         self.held = dict(self.state.held)
         self.pools = dict(self.state.pools)
         self._stride_m3 = self.network.case.chunk_m3
+        self._glycol = glycol_shares(self.network, self.held)
         self.look()
 
     def look(self) -> None:
@@ -115,8 +124,12 @@ class Running:
         if one_for_all is not None and self._flows is not None:
             return  # no content changes the flow
         before = self.flow_m3_s
-        now = replace(self.state, held=self.held)
-        steady = steady_flow(self.network, now, viscosity_m2_s=one_for_all, start_flows=self._flows)
+        steady = steady_flow(
+            self.network,
+            self.state,
+            viscosity_m2_s=one_for_all or kinematic_viscosity(self._glycol, BAY_DEGC),
+            start_flows=self._flows,
+        )
         same = self._flows is not None and bool(
             np.array_equal(_signs(steady.flow_m3_s), _signs(self._flows))
         )
@@ -189,6 +202,10 @@ class Running:
                     self._watch(outlet, fell, leg.flow_m3_s, supply)
                 self._drop(leg.link.drops_to, fell)
         self.seconds += seconds
+        places = pipe_places(self.network)
+        for link in self.route.hollows:
+            if link in places:
+                self._glycol[places[link]] = self.held[link].about()[GLYCOL]
         self.look()
 
     def _watch(self, outlet: str, stream: Stream, flow_m3_s: float, supply: float) -> None:

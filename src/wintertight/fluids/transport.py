@@ -117,6 +117,32 @@ def kinematic_viscosity(
     return np.exp(np.interp(glycol_volume_share, shares, logs))
 
 
+def viscosity_ladder(temperature_degC: float) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
+    """Give the ladder from which ``kinematic_viscosity`` reads, for a program that reads by itself.
+
+    Args:
+        temperature_degC: one temperature for all [degC], 0 to 40.
+
+    Returns:
+        Shares of glycol by volume [1] and the logarithm of the viscosity [m2/s] at each.
+
+    Raises:
+        OutOfRange: a temperature outside that range.
+
+    Example:
+        >>> shares, logs = viscosity_ladder(20.0)
+        >>> round(1e6 * float(np.exp(logs[0])), 3)
+        1.003
+
+    Sources: melinder; kell and iapws-sr6-08 (pure water)
+    """
+    if not temperature_degC >= 0.0:
+        message = "below freezing not every mixture flows"
+        raise OutOfRange(message)
+    shares, logs, _ = _ladder(float(temperature_degC))
+    return shares, logs
+
+
 @lru_cache(maxsize=64)
 def _ladder(temperature: float) -> tuple[NDArray[np.float64], NDArray[np.float64], float]:
     _check_temperature(temperature)

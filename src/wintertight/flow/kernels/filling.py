@@ -1,0 +1,390 @@
+"""Running outlets one after another, from the first solve to the last drop, in one go.
+
+What differs from one coach to the next comes as numbers; which links lie on whose way, and in which
+direction they flow, was found out beforehand (see ``wintertight.flow.course``). Should a link turn
+round on the way all the same, that is told, and nothing more is worked out.
+"""
+
+from typing import Final, NamedTuple
+
+import numpy as np
+
+from wintertight.flow.kernels.carrying import NO_HOLLOW, Bools, Ints, carry_along
+from wintertight.flow.kernels.compiled import kernel
+from wintertight.flow.kernels.holding import DISPLACED, RUNS, about
+from wintertight.flow.kernels.parcels import AIR, SHARES, Array
+from wintertight.flow.kernels.runs import begun_runs, mean_runs
+from wintertight.flow.steady.newton import UNSETTLED, settle
+
+WENT_WELL: Final = 0
+TURNED_ROUND: Final = 1
+DID_NOT_SETTLE: Final = 2
+OUT_OF_ROOM: Final = 3
+"""How it went; out of room is a line that took in more parcels than its response is long."""
+
+COLOUR_S: Final = 0
+COLOUR_M3: Final = 1
+VOLUME_M3: Final = 2
+SECONDS: Final = 3
+FLOW_M3_S: Final = 4
+SEEN: Final = 5
+"""Columns of what is seen at each outlet: first colour that stays [s] and what had come out by then
+[m3] (nan without), volume [m3], seconds [s], last flow [m3/s]; and how many columns there are."""
+
+WET: Final = 0.5
+"""Share of air from which a parcel is no liquid [1]."""
+
+AN_INSTANT_S: Final = 1e-9
+"""A time that is rounding [s]."""
+
+
+class Ways(NamedTuple):
+    """The legs of all outlets, outlet after outlet, each after all that feed it.
+
+    Attributes:
+        leg_from: where the legs of each outlet begin in the next rows; shape (outlets + 1,).
+        place: place of each leg among the carrying links of its outlet.
+        up, down: nodes it comes from and goes to, numbered for each outlet.
+        hollow: what it holds, or ``NO_HOLLOW``.
+        sign: 1 where it flows from start to end, else -1.
+        spout: for each outlet, the place of its last leg among its legs.
+        nodes: for each outlet, how many nodes its legs touch.
+        source: for each outlet, the node that is fed.
+    """
+
+    leg_from: Ints
+    place: Ints
+    up: Ints
+    down: Ints
+    hollow: Ints
+    sign: Array
+    spout: Ints
+    nodes: Ints
+    source: Ints
+
+
+class Laws(NamedTuple):
+    """The head-loss laws and loops of all outlets, outlet after outlet.
+
+    Attributes:
+        link_from: where the carrying links of each outlet begin; shape (outlets + 1,), like all
+            that say where something begins.
+        loop_from: where its loops begin.
+        loop_head: head that drives each loop [m].
+        mesh_from: where its loops begin in the next row.
+        mesh: +1 or -1 where a link runs with or against a loop, loop after loop.
+        begin_flow: flow of each carrying link to begin from [m3/s].
+        quadratic: loss per flow squared of each carrying link [s2/m5].
+        one_way: which are one-way.
+        pump_from: where its pumps begin.
+        pump_rows: see ``newton.head_losses``.
+        pipe_from: where its pipes begin.
+        pipe_rows: loss per flow, ``f Re`` and viscosity; Reynolds number times viscosity per flow;
+            relative roughness; shape (3, pipes of all outlets).
+        pipe_hollow: what each pipe holds.
+        friction: law of friction.
+    """
+
+    link_from: Ints
+    loop_from: Ints
+    loop_head: Array
+    mesh_from: Ints
+    mesh: Array
+    begin_flow: Array
+    quadratic: Array
+    one_way: Bools
+    pump_from: Ints
+    pump_rows: Array
+    pipe_from: Ints
+    pipe_rows: Array
+    pipe_hollow: Ints
+    friction: int
+
+
+class Hollows(NamedTuple):
+    """Everything on the way that holds anything.
+
+    Attributes:
+        way: how each holds.
+        size: volume of each [m3].
+        parcel_m3: parcel of each [m3].
+        response: row of each in the next two.
+        padded: responses, one row each (see ``runs.push_runs``).
+        kept: shares kept, one row each (see ``runs.mean_runs``).
+        first: what each is full of [1], shape (hollows, 4).
+    """
+
+    way: Ints
+    size: Array
+    parcel_m3: Array
+    response: Ints
+    padded: Array
+    kept: Array
+    first: Array
+
+
+class Rules(NamedTuple):
+    """What is drawn, and when an outlet is shut.
+
+    Attributes:
+        feed: what is drawn [1], shape (4,).
+        ladder_shares: shares of glycol [1], and ...
+        ladder_logs: ... the logarithm of the viscosity at each [m2/s].
+        chunk_m3: volume moved between two looks at the flow [m3].
+        run_on_s: for each outlet, seconds after first colour [s]; nan for none.
+        limit_s: for each outlet, seconds in all [s].
+        limit_m3: volume after which it is given up, beyond what its way holds [m3].
+        shows: share of the supply's strength at which colour shows [1].
+        each_s: seconds between two samples [s].
+    """
+
+    feed: Array
+    ladder_shares: Array
+    ladder_logs: Array
+    chunk_m3: float
+    run_on_s: Array
+    limit_s: Array
+    limit_m3: float
+    shows: float
+    each_s: float
+
+
+@kernel
+def watch(row: Array, volumes: Array, shares: Array, strength: float) -> None:
+    """Note when colour shows, and stays, in what comes out.
+
+    Args:
+        row: of one outlet, shape (``SEEN``,); its first two entries are changed in place.
+        volumes: of the parcels that come out [m3].
+        shares: of these [1].
+        strength: share of antifreeze in the liquid at which colour shows [1].
+    """
+    passed = 0.0
+    for i in range(len(volumes)):
+        share = shares[i]
+        if share[AIR] < WET:
+            if share[0] + share[1] + share[2] < strength * (1.0 - share[AIR]):
+                row[COLOUR_S] = np.nan
+            elif np.isnan(row[COLOUR_S]):
+                row[COLOUR_S] = row[SECONDS] + passed / row[FLOW_M3_S]
+                row[COLOUR_M3] = row[VOLUME_M3] + passed
+        passed += volumes[i]
+
+
+@kernel
+def sample(series: Array, row: Array, each_s: float, volumes: Array, shares: Array) -> None:
+    """Note the strength of what comes out at even times; parcels leave one after another.
+
+    Args:
+        series: strength at each time [1]; changed in place.
+        row: of one outlet, shape (``SEEN``,).
+        each_s: seconds between two times [s].
+        volumes: of the parcels [m3].
+        shares: of these [1].
+    """
+    at = row[SECONDS]
+    for i in range(len(volumes)):
+        end = at + volumes[i] / row[FLOW_M3_S]
+        k = int(np.ceil(at / each_s - AN_INSTANT_S))
+        while k < len(series) and k * each_s < end - AN_INSTANT_S:
+            series[k] = shares[i, 0] + shares[i, 1] + shares[i, 2]
+            k += 1
+        at = end
+
+
+@kernel
+def pipes_at(
+    begin: int,
+    end: int,
+    laws: Laws,
+    hollows: Hollows,
+    rules: Rules,
+    volumes: list[Array],
+    shares: list[Array],
+    part: list[Array],
+) -> Array:
+    """Give the rows of ``newton.head_losses`` for the pipes from ``begin`` to ``end``."""
+    rows = np.empty((3, end - begin))
+    for j in range(end - begin):
+        i = laws.pipe_hollow[begin + j]
+        glycol = 0.0
+        if i != NO_HOLLOW:
+            glycol = about(hollows.way[i], hollows.size[i], volumes[i], shares[i], part[i])[0]
+        viscosity = np.exp(np.interp(glycol, rules.ladder_shares, rules.ladder_logs))
+        rows[0, j] = laws.pipe_rows[0, begin + j] * viscosity
+        rows[1, j] = laws.pipe_rows[1, begin + j] / viscosity
+        rows[2, j] = laws.pipe_rows[2, begin + j]
+    return rows
+
+
+@kernel
+def turn_to(
+    hollow: Ints,
+    sign: Array,
+    forward: Array,
+    hollows: Hollows,
+    volumes: list[Array],
+    shares: list[Array],
+    part: list[Array],
+) -> None:
+    """Let hollows be pushed the way their legs flow; what flowed the other way is turned round."""
+    for k in range(len(hollow)):
+        i = hollow[k]
+        if i == NO_HOLLOW or forward[i] == sign[k]:
+            continue
+        forward[i] = sign[k]
+        if hollows.way[i] == DISPLACED:
+            volumes[i], shares[i] = volumes[i][::-1].copy(), shares[i][::-1].copy()
+        elif hollows.way[i] == RUNS:
+            kept = hollows.kept[hollows.response[i]]
+            mean = mean_runs(shares[i], part[i], hollows.parcel_m3[i], hollows.size[i], kept)
+            shares[i], part[i] = begun_runs(hollows.size[i], mean)
+
+
+@kernel
+def seconds_left(row: Array, o: int, limit_m3: float, rules: Rules) -> float:
+    """Give the seconds until a rule says stop [s]."""
+    left: float = rules.limit_s[o] - row[SECONDS]
+    left = min(left, (limit_m3 - row[VOLUME_M3]) / row[FLOW_M3_S])
+    if not np.isnan(row[COLOUR_S]) and not np.isnan(rules.run_on_s[o]):
+        left = min(left, row[COLOUR_S] + rules.run_on_s[o] - row[SECONDS])
+    return left
+
+
+@kernel
+def has_room(
+    hollow: Ints, flow: Array, seconds: float, hollows: Hollows, shares: list[Array]
+) -> bool:
+    """Tell whether the responses are long enough for what comes."""
+    for k in range(len(hollow)):
+        i = hollow[k]
+        if i != NO_HOLLOW and hollows.way[i] == RUNS:
+            coming = flow[k] * seconds / hollows.parcel_m3[i]
+            if len(shares[i]) + coming + 2.0 > hollows.kept.shape[1]:
+                return False
+    return True
+
+
+@kernel
+def fill_one(
+    o: int,
+    ways: Ways,
+    laws: Laws,
+    hollows: Hollows,
+    rules: Rules,
+    volumes: list[Array],
+    shares: list[Array],
+    part: list[Array],
+    responses: list[Array],
+    row: Array,
+    series: Array,
+) -> int:
+    """Run one outlet until a rule says stop; give how it went."""
+    legs = slice(ways.leg_from[o], ways.leg_from[o + 1])
+    links = slice(laws.link_from[o], laws.link_from[o + 1])
+    up, down, hollow = ways.up[legs], ways.down[legs], ways.hollow[legs]
+    place, sign = ways.place[legs], ways.sign[legs]
+    quadratic, one_way, flow = laws.quadratic[links], laws.one_way[links], laws.begin_flow[links]
+    heads = laws.loop_head[laws.loop_from[o] : laws.loop_from[o + 1]]
+    mesh = laws.mesh[laws.mesh_from[o] : laws.mesh_from[o + 1]].reshape(len(heads), len(flow))
+    turned = np.ascontiguousarray(mesh.T)
+    pumps = np.ascontiguousarray(laws.pump_rows[:, laws.pump_from[o] : laws.pump_from[o + 1]])
+    is_fed = np.zeros(ways.nodes[o], dtype=np.bool_)
+    is_fed[ways.source[o]] = True
+    feeds = np.zeros((ways.nodes[o], SHARES))
+    feeds[ways.source[o]] = rules.feed
+    colour = rules.shows * (rules.feed[0] + rules.feed[1] + rules.feed[2])
+    limit_m3 = rules.limit_m3
+    for k in range(len(hollow)):
+        if hollow[k] != NO_HOLLOW:
+            limit_m3 += hollows.size[hollow[k]]
+    while True:
+        pipes = pipes_at(
+            laws.pipe_from[o], laws.pipe_from[o + 1], laws, hollows, rules, volumes, shares, part
+        )
+        flow, _, steps, _ = settle(
+            mesh, turned, heads, flow, laws.friction, pipes, quadratic, pumps, one_way, 0.0
+        )
+        if steps == UNSETTLED:
+            return DID_NOT_SETTLE
+        along = flow[place] * sign
+        if np.min(along) <= 0.0:
+            return TURNED_ROUND
+        row[FLOW_M3_S] = along[ways.spout[o]]
+        left = seconds_left(row, o, limit_m3, rules)
+        if left <= AN_INSTANT_S:
+            return WENT_WELL
+        seconds = min(left, rules.chunk_m3 / row[FLOW_M3_S])
+        if not has_room(hollow, along, seconds, hollows, shares):
+            return OUT_OF_ROOM
+        reached, reached_shares = carry_along(
+            up,
+            down,
+            along,
+            hollow,
+            ways.nodes[o],
+            is_fed,
+            feeds,
+            seconds,
+            hollows.way,
+            hollows.size,
+            hollows.parcel_m3,
+            responses,
+            volumes,
+            shares,
+            part,
+            False,  # noqa: FBT003 - a compiler of Python knows no keywords
+        )
+        last = down[ways.spout[o]]
+        watch(row, reached[last], reached_shares[last], colour)
+        sample(series, row, rules.each_s, reached[last], reached_shares[last])
+        row[VOLUME_M3] += reached[last].sum()
+        row[SECONDS] += seconds
+
+
+@kernel
+def fill_in_turn(
+    ways: Ways,
+    laws: Laws,
+    hollows: Hollows,
+    rules: Rules,
+    seen: Array,
+    series: Array,
+    means: Array,
+) -> int:
+    """Run outlets one after another.
+
+    Args:
+        ways: their legs.
+        laws: their laws and loops.
+        hollows: what lies on the way, and what it holds at first.
+        rules: what is drawn, and when to stop.
+        seen: room for what is seen, shape (outlets, ``SEEN``).
+        series: room for samples of strength [1], shape (outlets, samples); samples may be 0.
+        means: room for the mean shares of each hollow at the end [1], shape (hollows, 4).
+
+    Returns:
+        How it went.
+    """
+    count = len(hollows.size)
+    volumes = [np.full(1, hollows.size[i]) for i in range(count)]
+    shares = [hollows.first[i : i + 1].copy() for i in range(count)]
+    part = [np.zeros(1) for _ in range(count)]
+    responses = [hollows.padded[i] for i in hollows.response]
+    forward = np.ones(count)
+    for i in range(count):
+        if hollows.way[i] == RUNS:
+            shares[i], part[i] = begun_runs(hollows.size[i], hollows.first[i])
+    seen[:] = 0.0
+    seen[:, :VOLUME_M3] = np.nan
+    for o in range(len(ways.spout)):
+        a, b = ways.leg_from[o], ways.leg_from[o + 1]
+        turn_to(ways.hollow[a:b], ways.sign[a:b], forward, hollows, volumes, shares, part)
+        went = fill_one(
+            o, ways, laws, hollows, rules, volumes, shares, part, responses, seen[o], series[o]
+        )
+        if went != WENT_WELL:
+            return went
+    for i in range(count):
+        means[i] = about(hollows.way[i], hollows.size[i], volumes[i], shares[i], part[i])
+    return WENT_WELL
