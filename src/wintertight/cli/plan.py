@@ -87,18 +87,20 @@ def plan(  # noqa: PLR0913 - one parameter for each option
         sold_by = {"shop": {"name": sold.name, "list": list_file}}
         content = {**plan_object(planned, spoken, system), **sold_by}
         if wrong:
-            from wintertight.documents.wrong_settings import worked_out, wrong_settings_list
+            from wintertight.documents.wrong_settings import wrong_settings_list
+            from wintertight.procedure.mistake_outcome import outcomes_of
 
-            listed = wrong_settings_list(planned, worked_out(planned), spoken, system)
+            listed = wrong_settings_list(planned, outcomes_of(planned), spoken, system)
             content["wrong_settings"] = listed
         return Answer(json_text(SCHEMA, content), status)
     from wintertight.documents.screen import plan_screen
 
     said = [plan_screen(planned, spoken, system, all_parts=every).rstrip("\n")]
     if wrong:
-        from wintertight.documents.wrong_settings import worked_out, wrong_settings_screen
+        from wintertight.documents.wrong_settings import wrong_settings_screen
+        from wintertight.procedure.mistake_outcome import outcomes_of
 
-        told = wrong_settings_screen(planned, worked_out(planned), spoken, system)
+        told = wrong_settings_screen(planned, outcomes_of(planned), spoken, system)
         said.extend(["", told, ""] if told else [])
     if list_file == BUNDLED:
         said.append(f"Antifreeze from the {BUNDLED} list; give yours with --shop FILE.")

@@ -4,38 +4,18 @@ from itertools import groupby
 from typing import Any
 
 from wintertight.documents.screen_blocks import joined, wrapped
-from wintertight.procedure.mistake_outcome import MistakeOutcome, Sign, outcome_of
-from wintertight.procedure.mistakes import Mistake, possible_mistakes
+from wintertight.procedure.mistake_outcome import MistakeOutcome, Sign
+from wintertight.procedure.mistakes import Mistake
 from wintertight.procedure.plan import Plan
 from wintertight.units import System
 from wintertight.wording.mistakes import mistake_text, mistakes_heading, sign_text
 
 Plain = dict[str, Any]
-Worked = tuple[Mistake, MistakeOutcome]
-
-WORST_FIRST = ("hazard", "gap", "unproven", "same")
-
-
-def worked_out(plan: Plan) -> tuple[Worked, ...]:
-    """Work out what comes of each wrong setting that a coach can have.
-
-    Args:
-        plan: the plan of its job.
-
-    Returns:
-        The wrong settings with what comes of them: the worst first, and of those alike the ones
-        that nobody would notice, and those which most parts suffer from.
-    """
-    found = [(mistake, outcome_of(plan, mistake)) for mistake in possible_mistakes(plan)]
-    return tuple(sorted(found, key=lambda both: _badness(both[1])))
-
-
-def _badness(outcome: MistakeOutcome) -> tuple[int, bool, int]:
-    return WORST_FIRST.index(outcome.outcome), outcome.noticed, -len(outcome.parts)
+Worked = tuple[tuple[Mistake, MistakeOutcome], ...]
 
 
 def wrong_settings_screen(
-    plan: Plan, worked: tuple[Worked, ...], language: str = "en", system: System = "us"
+    plan: Plan, worked: Worked, language: str = "en", system: System = "us"
 ) -> str:
     """Give the wrong settings as text, lines as wide as those of a plan; "" where there are none.
 
@@ -62,7 +42,7 @@ def _item(
 
 
 def wrong_settings_list(
-    plan: Plan, worked: tuple[Worked, ...], language: str = "en", system: System = "us"
+    plan: Plan, worked: Worked, language: str = "en", system: System = "us"
 ) -> list[Plain]:
     """Give the wrong settings as plain data; numbers are SI, what does not apply is left out."""
     return [

@@ -21,7 +21,7 @@ from wintertight.flow.state import arriving_state
 from wintertight.fluids.product import Product
 from wintertight.procedure.missed import RANK, hazards_met, in_strides
 from wintertight.procedure.mistaken import with_mistake
-from wintertight.procedure.mistakes import Mistake
+from wintertight.procedure.mistakes import Mistake, possible_mistakes
 from wintertight.procedure.plan import Plan
 from wintertight.proof.claims import PartProof
 from wintertight.proof.judge import Bench, prove_parts
@@ -38,6 +38,8 @@ SignKey = Literal[
 ]
 
 Outcome = Literal["same", "gap", "unproven", "hazard"]
+
+WORST_FIRST: tuple[Outcome, ...] = ("hazard", "gap", "unproven", "same")
 
 NOTICED_S = 5.0
 """A first colour that comes so much later or sooner than on the sheet is noticed [s]; common
@@ -107,6 +109,24 @@ class MistakeOutcome:
     def noticed(self) -> bool:
         """Whether anyone would notice at the outlets; that it stays pale, nobody does."""
         return any(sign.key != "stays pale" for sign in self.signs)
+
+
+def outcomes_of(plan: Plan) -> tuple[tuple[Mistake, MistakeOutcome], ...]:
+    """Do a planned job once with each mistake that is possible at its coach.
+
+    Args:
+        plan: the plan of the job.
+
+    Returns:
+        The mistakes with what comes of them: the worst first, and of those alike the ones nobody
+        would notice, and those from which most parts suffer.
+    """
+    found = [(mistake, outcome_of(plan, mistake)) for mistake in possible_mistakes(plan)]
+    return tuple(sorted(found, key=lambda both: _goodness(both[1])))
+
+
+def _goodness(outcome: MistakeOutcome) -> tuple[int, bool, int]:
+    return WORST_FIRST.index(outcome.outcome), outcome.noticed, -len(outcome.parts)
 
 
 def outcome_of(plan: Plan, mistake: Mistake) -> MistakeOutcome:
