@@ -197,12 +197,12 @@ def rules_for(  # noqa: PLR0913 - a run has these numbers
     """
     shares, logs = viscosity_ladder(BAY_DEGC)
     if viscosity_m2_s is not None:
-        shares, logs = np.array([0.0, 1.0]), np.full(2, np.log(viscosity_m2_s))
+        logs = np.full(2, np.log(viscosity_m2_s))
     on = np.nan if run_on_s is None else run_on_s
     end = np.inf if seconds is None else seconds
     return Rules(
         feed=shares_of(feed),
-        ladder_shares=shares,
+        ladder_top=float(shares[-1]),
         ladder_logs=logs,
         chunk_m3=chunk_m3,
         run_on_s=np.array(np.broadcast_to(on, outlets), dtype=float),

@@ -18,7 +18,7 @@ from typing import ClassVar, Self
 import numpy as np
 import numpy.typing as npt
 
-from wintertight.flow.kernels.holding import DISPLACED, RUNS, STIRRED, about, push
+from wintertight.flow.kernels.holding import DISPLACED, RUNS, STIRRED, about, glycol_about, push
 from wintertight.flow.kernels.runs import MARKS, begun_runs, mean_runs, parcels_of
 from wintertight.flow.laminar import SeriesKernel
 from wintertight.flow.stream import SHARES, Stream
@@ -95,6 +95,10 @@ class Held(ABC):
     def about(self) -> Array:
         """Give the mean shares [1], shape (4,), by what came in and went out: quick."""
         return about(self.way, self.volume_m3, self.volumes, self.shares, self.part)
+
+    def glycol_about(self) -> float:
+        """Give the share of glycol alone of the same mean [1]."""
+        return glycol_about(self.way, self.volume_m3, self.volumes, self.shares, self.part)
 
     def copy(self) -> Self:
         """Give an independent copy."""

@@ -14,7 +14,6 @@ from wintertight.flow.steady.builder import NetworkBuilder
 from wintertight.flow.steady.friction import FrictionLaw
 from wintertight.flow.steady.gradient import Steady, solve_steady
 from wintertight.flow.steady.network import PipeNetwork
-from wintertight.flow.stream import GLYCOL
 from wintertight.fluids.transport import kinematic_viscosity
 
 Array = npt.NDArray[np.float64]
@@ -123,7 +122,7 @@ def glycol_shares(network: CoachNetwork, held: Mapping[str, Held]) -> Array:
     shares = np.zeros(len(network.links))
     for link, place in pipe_places(network).items():
         if link in held:
-            shares[place] = held[link].about()[GLYCOL]
+            shares[place] = held[link].glycol_about()
     return shares
 
 

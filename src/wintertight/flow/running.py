@@ -18,7 +18,7 @@ from wintertight.flow.hydraulics import (
 )
 from wintertight.flow.routing import NOWHERE, Route, carry, route
 from wintertight.flow.state import WATER, Books, State, five
-from wintertight.flow.stream import AIR, DUST_M3, GLYCOL, SHARES, Stream, shares_of
+from wintertight.flow.stream import AIR, DUST_M3, SHARES, Stream, shares_of
 from wintertight.fluids.transport import kinematic_viscosity
 
 Array = npt.NDArray[np.float64]
@@ -205,7 +205,7 @@ class Running:
         places = pipe_places(self.network)
         for link in self.route.hollows:
             if link in places:
-                self._glycol[places[link]] = self.held[link].about()[GLYCOL]
+                self._glycol[places[link]] = self.held[link].glycol_about()
         self.look()
 
     def _watch(self, outlet: str, stream: Stream, flow_m3_s: float, supply: float) -> None:

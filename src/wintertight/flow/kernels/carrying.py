@@ -90,8 +90,9 @@ def carry_along(
     leaving = np.zeros(nodes)
     for leg in range(len(up)):
         leaving[up[leg]] += flow[leg]
-    at_volumes = [np.empty(0) for _ in range(nodes)]
-    at_shares = [np.empty((0, SHARES)) for _ in range(nodes)]
+    none, none_shares = np.empty(0), np.empty((0, SHARES))
+    at_volumes = [none for _ in range(nodes)]
+    at_shares = [none_shares for _ in range(nodes)]
     for node in range(nodes):
         if is_fed[node] and leaving[node] > 0.0:
             at_volumes[node] = np.full(1, leaving[node] * seconds)

@@ -5,13 +5,14 @@ direction they flow, was found out beforehand (see ``wintertight.flow.course``).
 round on the way all the same, that is told, and nothing more is worked out.
 """
 
+import math
 from typing import Final, NamedTuple
 
 import numpy as np
 
 from wintertight.flow.kernels.carrying import NO_HOLLOW, Bools, Ints, carry_along
 from wintertight.flow.kernels.compiled import kernel
-from wintertight.flow.kernels.holding import DISPLACED, RUNS, about
+from wintertight.flow.kernels.holding import DISPLACED, RUNS, about, glycol_about
 from wintertight.flow.kernels.parcels import AIR, SHARES, Array
 from wintertight.flow.kernels.runs import begun_runs, mean_runs
 from wintertight.flow.steady.newton import UNSETTLED, settle
@@ -128,8 +129,8 @@ class Rules(NamedTuple):
 
     Attributes:
         feed: what is drawn [1], shape (4,).
-        ladder_shares: shares of glycol [1], and ...
-        ladder_logs: ... the logarithm of the viscosity at each [m2/s].
+        ladder_top: share of glycol at the last rung of an even ladder that begins at 0 [1], and ...
+        ladder_logs: ... the logarithm of the viscosity at each rung [m2/s].
         chunk_m3: volume moved between two looks at the flow [m3].
         run_on_s: for each outlet, seconds after first colour [s]; nan for none.
         limit_s: for each outlet, seconds in all [s].
@@ -139,7 +140,7 @@ class Rules(NamedTuple):
     """
 
     feed: Array
-    ladder_shares: Array
+    ladder_top: float
     ladder_logs: Array
     chunk_m3: float
     run_on_s: Array
@@ -194,27 +195,48 @@ def sample(series: Array, row: Array, each_s: float, volumes: Array, shares: Arr
 
 @kernel
 def pipes_at(
-    begin: int,
-    end: int,
-    laws: Laws,
-    hollows: Hollows,
-    rules: Rules,
+    rows: Array,
+    pipe_hollow: Ints,
+    way: Ints,
+    size: Array,
+    ladder_top: float,
+    ladder_logs: Array,
     volumes: list[Array],
     shares: list[Array],
     part: list[Array],
 ) -> Array:
-    """Give the rows of ``newton.head_losses`` for the pipes from ``begin`` to ``end``."""
-    rows = np.empty((3, end - begin))
-    for j in range(end - begin):
-        i = laws.pipe_hollow[begin + j]
-        glycol = 0.0
+    """Give the rows of ``newton.head_losses`` for pipes, with the viscosity of what they hold.
+
+    Args:
+        rows: see ``Laws.pipe_rows``, of these pipes.
+        pipe_hollow: what each pipe holds.
+        way: how each hollow holds.
+        size: volume of each [m3].
+        ladder_top: see ``Rules``.
+        ladder_logs: see there.
+        volumes: what each hollow holds.
+        shares: what each hollow holds.
+        part: what each hollow holds.
+
+    Returns:
+        The rows.
+    """
+    pipes = np.empty(rows.shape)
+    last = len(ladder_logs) - 1
+    for j in range(len(pipe_hollow)):
+        i = pipe_hollow[j]
+        rung = 0.0
         if i != NO_HOLLOW:
-            glycol = about(hollows.way[i], hollows.size[i], volumes[i], shares[i], part[i])[0]
-        viscosity = np.exp(np.interp(glycol, rules.ladder_shares, rules.ladder_logs))
-        rows[0, j] = laws.pipe_rows[0, begin + j] * viscosity
-        rows[1, j] = laws.pipe_rows[1, begin + j] / viscosity
-        rows[2, j] = laws.pipe_rows[2, begin + j]
-    return rows
+            glycol = glycol_about(way[i], size[i], volumes[i], shares[i], part[i])
+            rung = min(max(glycol / ladder_top * last, 0.0), 1.0 * last)
+        below = min(int(rung), last - 1)
+        over = rung - below
+        log = ladder_logs[below] * (1.0 - over) + ladder_logs[below + 1] * over
+        viscosity = math.exp(log)
+        pipes[0, j] = rows[0, j] * viscosity
+        pipes[1, j] = rows[1, j] / viscosity
+        pipes[2, j] = rows[2, j]
+    return pipes
 
 
 @kernel
@@ -242,26 +264,27 @@ def turn_to(
 
 
 @kernel
-def seconds_left(row: Array, o: int, limit_m3: float, rules: Rules) -> float:
+def seconds_left(row: Array, limit_s: float, limit_m3: float, run_on_s: float) -> float:
     """Give the seconds until a rule says stop [s]."""
-    left: float = rules.limit_s[o] - row[SECONDS]
-    left = min(left, (limit_m3 - row[VOLUME_M3]) / row[FLOW_M3_S])
-    if not np.isnan(row[COLOUR_S]) and not np.isnan(rules.run_on_s[o]):
-        left = min(left, row[COLOUR_S] + rules.run_on_s[o] - row[SECONDS])
+    left: float = min(limit_s - row[SECONDS], (limit_m3 - row[VOLUME_M3]) / row[FLOW_M3_S])
+    if not np.isnan(row[COLOUR_S]) and not np.isnan(run_on_s):
+        left = min(left, row[COLOUR_S] + run_on_s - row[SECONDS])
     return left
 
 
 @kernel
 def has_room(
-    hollow: Ints, flow: Array, seconds: float, hollows: Hollows, shares: list[Array]
+    hollow: Ints, coming_m3: Array, way: Ints, parcel_m3: Array, length: int, shares: list[Array]
 ) -> bool:
-    """Tell whether the responses are long enough for what comes."""
+    """Tell whether responses of so much length are long enough for what comes [m3]."""
     for k in range(len(hollow)):
         i = hollow[k]
-        if i != NO_HOLLOW and hollows.way[i] == RUNS:
-            coming = flow[k] * seconds / hollows.parcel_m3[i]
-            if len(shares[i]) + coming + 2.0 > hollows.kept.shape[1]:
-                return False
+        if (
+            i != NO_HOLLOW
+            and way[i] == RUNS
+            and len(shares[i]) + coming_m3[k] / parcel_m3[i] + 2.0 > length
+        ):
+            return False
     return True
 
 
@@ -289,6 +312,10 @@ def fill_one(
     mesh = laws.mesh[laws.mesh_from[o] : laws.mesh_from[o + 1]].reshape(len(heads), len(flow))
     turned = np.ascontiguousarray(mesh.T)
     pumps = np.ascontiguousarray(laws.pump_rows[:, laws.pump_from[o] : laws.pump_from[o + 1]])
+    of_pipes = slice(laws.pipe_from[o], laws.pipe_from[o + 1])
+    pipe_rows, pipe_hollow = laws.pipe_rows[:, of_pipes], laws.pipe_hollow[of_pipes]
+    way, size, parcel_m3 = hollows.way, hollows.size, hollows.parcel_m3
+    length = hollows.kept.shape[1]
     is_fed = np.zeros(ways.nodes[o], dtype=np.bool_)
     is_fed[ways.source[o]] = True
     feeds = np.zeros((ways.nodes[o], SHARES))
@@ -297,10 +324,18 @@ def fill_one(
     limit_m3 = rules.limit_m3
     for k in range(len(hollow)):
         if hollow[k] != NO_HOLLOW:
-            limit_m3 += hollows.size[hollow[k]]
+            limit_m3 += size[hollow[k]]
     while True:
         pipes = pipes_at(
-            laws.pipe_from[o], laws.pipe_from[o + 1], laws, hollows, rules, volumes, shares, part
+            pipe_rows,
+            pipe_hollow,
+            way,
+            size,
+            rules.ladder_top,
+            rules.ladder_logs,
+            volumes,
+            shares,
+            part,
         )
         flow, _, steps, _ = settle(
             mesh, turned, heads, flow, laws.friction, pipes, quadratic, pumps, one_way, 0.0
@@ -311,11 +346,11 @@ def fill_one(
         if np.min(along) <= 0.0:
             return TURNED_ROUND
         row[FLOW_M3_S] = along[ways.spout[o]]
-        left = seconds_left(row, o, limit_m3, rules)
+        left = seconds_left(row, rules.limit_s[o], limit_m3, rules.run_on_s[o])
         if left <= AN_INSTANT_S:
             return WENT_WELL
         seconds = min(left, rules.chunk_m3 / row[FLOW_M3_S])
-        if not has_room(hollow, along, seconds, hollows, shares):
+        if not has_room(hollow, along * seconds, way, parcel_m3, length, shares):
             return OUT_OF_ROOM
         reached, reached_shares = carry_along(
             up,
@@ -326,9 +361,9 @@ def fill_one(
             is_fed,
             feeds,
             seconds,
-            hollows.way,
-            hollows.size,
-            hollows.parcel_m3,
+            way,
+            size,
+            parcel_m3,
             responses,
             volumes,
             shares,

@@ -72,3 +72,16 @@ def about(way: int, volume: float, volumes: Array, shares: Array, part: Array) -
         for c in range(SHARES):
             mean[c] = np.sum(volumes * shares[:, c]) / volume
     return mean
+
+
+@kernel
+def glycol_about(way: int, volume: float, volumes: Array, shares: Array, part: Array) -> float:
+    """Give the share of glycol alone of the same mean [1]."""
+    if way == RUNS:
+        return float(part[IN_ALL] / volume)
+    if way == STIRRED:
+        return float(shares[0, 0])
+    glycol = 0.0
+    for i in range(len(volumes)):
+        glycol += volumes[i] * shares[i, 0]
+    return glycol / volume

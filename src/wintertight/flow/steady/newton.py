@@ -141,6 +141,12 @@ def settle(
         unspent = loop_head - loops @ lost
         turn = turns_of(loops, loops_turned, slope, unspent)
         step = turn @ loops
+        change = np.max(np.abs(step))
+        if change <= max(_RELATIVE_CHANGE * np.max(np.abs(flow)), _LEAST_CHANGE_M3_S):
+            # What is left is rounding: a search along it would follow noise.
+            flow = flow + step
+            lost, slope = head_losses(flow, friction, pipes, quadratic, pumps, one_way, back_slope)
+            return flow, lost, steps, change
         fall = np.sum(turn * unspent)
         # The whole step, unless it overshoots; then close in on where the energy is least.
         share, low, high = 1.0, 0.0, 1.0
