@@ -4,6 +4,7 @@ Numbers are SI, the unit ends the key. Where a thing cannot be said its value is
 ``why_null`` in the same object gives the reason by the same key.
 """
 
+import math
 from collections.abc import Mapping
 from typing import Any
 
@@ -68,6 +69,7 @@ def plan_object(
         "duration_s": _band(plan.duration),
         "steps": [_step(plan, step, language, system) for step in plan.steps],
         "parts": [_part(plan, part, language, system) for part in plan.parts],
+        "held_in": _held_in(plan, language),
         "gaps": [p.id for p in plan.parts if p.safe is False],
         "unproven": [p.id for p in plan.parts if p.safe is None],
         "look_at": [p.id for p in plan.parts if p.look_at],
@@ -98,6 +100,19 @@ def plan_object(
 
 def _band(band: Band) -> Plain:
     return {"p05": float(band.p05), "p50": float(band.p50), "p95": float(band.p95)}
+
+
+def _held_in(plan: Plan, language: str) -> Plain:
+    """Give in how many draws the coach holds, its weakest part, and strength held over needed."""
+    held = plan.held_in
+    drawn = bool(held.weakest) and math.isfinite(held.left.p50)
+    values: Plain = {
+        "draws": int(held.draws),
+        "coach": int(held.coach),
+        "weakest": held.weakest or None,
+        "left": _band(held.left) if drawn else None,
+    }
+    return _with_reasons(values, {"weakest": "nothing holds", "left": "nothing drawn"}, language)
 
 
 def _with_reasons(values: Plain, why: Mapping[str, str], language: str) -> Plain:
@@ -179,6 +194,7 @@ def _part(plan: Plan, part: PartProof, language: str, system: System) -> Plain:
         "relieved": bool(part.relieved),
         "claim": part.claim,
         "safe": part.safe is True,
+        "safe_in_draws": float(plan.held_in.parts[part.id]),
         "verdict": {True: "safe", False: "gap", None: "unproven"}[part.safe],
         "evidence": [
             {"kind": e.kind, "text": evidence_text(e, language, system)} for e in part.evidence

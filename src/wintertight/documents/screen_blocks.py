@@ -10,7 +10,7 @@ from wintertight.proof.claims import PartProof
 from wintertight.units import System, in_words
 from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
-from wintertight.wording.plans import notes, verdict_of_plan
+from wintertight.wording.plans import held_line, notes, verdict_of_plan
 from wintertight.wording.proofs import claim_name, reason
 from wintertight.wording.spoken import begun, some_of
 
@@ -43,12 +43,15 @@ def worth_knowing(plan: Plan, language: str, system: System, *, recorded: bool) 
 
 
 def summary(plan: Plan, language: str) -> Iterator[str]:
-    """Count the parts by how they are protected."""
+    """Count the parts by how they are protected, and the draws in which all of them hold."""
     counts = Counter(p.claim for p in plan.parts)
     heading = say("label", "handled", language, count=str(len(plan.parts)))
     yield f"{say('label', 'parts', language)} ({heading})"
     for claim, count in counts.most_common():
         yield f"{count:5d}  {claim_name(claim, language)}"
+    held = held_line(plan, language) if plan.verdict == "safe" else None
+    if held:
+        yield wrapped(held, "     ")
 
 
 def every_part(plan: Plan, language: str, system: System) -> Iterator[str]:

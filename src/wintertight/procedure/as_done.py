@@ -14,7 +14,9 @@ from wintertight.flow.replay import Trace, replay
 from wintertight.flow.running import Until
 from wintertight.flow.state import arriving_state
 from wintertight.fluids.product import Product
-from wintertight.procedure.bands import Band, draw, fill_draws, handling_draws
+from wintertight.procedure.bands import Band, fill_draws, handling_draws
+from wintertight.procedure.drawn import draw
+from wintertight.procedure.held_in import held_in, with_scatter
 from wintertight.procedure.plan import Plan, plan_coach, refused_orders
 from wintertight.procedure.readings import check_reading, with_reading
 from wintertight.procedure.record import Event, Record
@@ -80,14 +82,15 @@ def prove_record(
     done_pairs = [(event, step) for event, step in pairs if event.result == "done"]
     done = tuple(step for _, step in done_pairs)
     trace = replay(careful, arriving_state(careful), [a for s in done for a in s.actions])
-    parts = prove_parts(Bench(card, careful, trace.end, low_degC, product))
-    parts = _with_evidence(
-        parts, pairs, Bench(card, careful, trace.end, low_degC, product), product
-    )
+    bench = Bench(card, careful, trace.end, low_degC, product)
     best_network = build_network(card, BEST)
+    drawn = draw(card)
+    parts = prove_parts(bench)
+    held = held_in(drawn, bench, trace, best_network, parts)
+    parts = _with_evidence(with_scatter(parts, held), pairs, bench, product)
     best = replay(best_network, arriving_state(best_network), [a for s in done for a in s.actions])
     steps = tuple(_steps_as_done(by_id, done_pairs, best))
-    used = fill_draws(draw(card), best, 1.0 - product.contents().water)
+    used = fill_draws(drawn, best, 1.0 - product.contents().water)
     plan = replace(
         planned,
         verdict=verdict_of(parts),
@@ -100,6 +103,7 @@ def prove_record(
         balance=trace.balance,
         careful=trace,
         best=best,
+        held_in=held,
     )
     spoken_of = {step.id for _, step in pairs}
     unknown = tuple(i for i, p in by_id.items() if i not in spoken_of and p.step.actions)

@@ -1,6 +1,7 @@
 """The plan of one coach: method, steps, gallons, minutes, and the proof of what is left."""
 
-from collections.abc import Iterable
+import operator
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -16,9 +17,12 @@ from wintertight.flow.replay import Balance, Trace, replay
 from wintertight.flow.running import Until
 from wintertight.flow.state import State, arriving_state
 from wintertight.fluids.product import Product
-from wintertight.procedure.bands import Band, draw, fill_draws, handling_draws
+from wintertight.procedure.bands import Band, fill_draws, handling_draws
+from wintertight.procedure.drawn import Array, Drawn, draw
 from wintertight.procedure.handling import HANDLING_S
 from wintertight.procedure.hazards import hazard_of, product_refused
+from wintertight.procedure.held_in import HeldIn, held_in, with_scatter
+from wintertight.procedure.job import Job
 from wintertight.procedure.missed import missed_steps
 from wintertight.procedure.phases.filling import fill_outlet
 from wintertight.procedure.phases.finishing import CUP_M3
@@ -32,6 +36,12 @@ from wintertight.proof.judge import Bench, prove_parts
 
 MOST_CUPS = 8
 """Most cups that are poured into one trap [1]; more is a sign that the product is too weak."""
+
+MORE_ROUNDS = 3
+"""How often a plan is worked out again where too few draws hold [1]."""
+
+A_LITTLE = 0.003
+"""Share of the product aimed at beyond what too few draws lack [1]: else it comes near for ever."""
 
 METHODS = ("pump", "hand-pump", "air", "air-then-pump", "drain", "hold")
 """Every method that has a name here; only the first has a planner so far."""
@@ -83,6 +93,7 @@ class Plan:
         never_clear: outlets that do not clear within the limit.
         balance: the books of the careful replay.
         careful, best: the replays on the careful side and at best values.
+        held_in: in how many drawn coaches each part is safe.
     """
 
     card: Card
@@ -102,6 +113,7 @@ class Plan:
     balance: Balance
     careful: Trace
     best: Trace
+    held_in: HeldIn
 
 
 def plan_coach(
@@ -129,24 +141,18 @@ def plan_coach(
             no pump.
     """
     _check_choice(method, product)
-    careful = build_network(card, CAREFUL)
-    job = pump_job(card, careful, product)
-    early = steps_before_filling(job)
-    arrived = arriving_state(careful)
-    set_up = replay(careful, arrived, _actions(early))
-    order = walking_order(careful, set_up.end, careful.sources[job.hose].node)
-    through = careful.controls[job.hose].part
-    order = tuple(o for o in order if careful.controls[o].part != through)
-    outlets = plan_run_ons(Bench(card, careful, set_up.end, low_degC, product), product, order)
-    fills = tuple(fill_outlet(job, o.outlet, Until(run_on_s=o.run_on_s)) for o in outlets)
-    filled = outlets[-1].moment.state if outlets else set_up.end
-    late = steps_after_filling(job, _cups(Bench(card, careful, filled, low_degC, product), product))
-    end = replay(careful, filled, _actions(late))
-    moments = (*set_up.moments, *(o.moment for o in outlets), *end.moments)
-    trace = Trace(careful, arrived, moments)
-    steps = (*early, *fills, *late)
-    parts = prove_parts(Bench(card, careful, trace.end, low_degC, product))
-    best_network = build_network(card, BEST)
+    careful, best_network = build_network(card, CAREFUL), build_network(card, BEST)
+    drawn = draw(card)
+    filling = _Filling.begun(pump_job(card, careful, product), low_degC)
+    filled = filling.filled({})
+    parts, held = filled.proven(drawn, best_network)
+    for _ in range(MORE_ROUNDS):
+        if not held.short:
+            break
+        before, filled = filled, filling.filled(_stronger(filled.stronger, held), filled.outlets)
+        same = all(map(operator.is_, filled.outlets, before.outlets))
+        parts, held = filled.proven(drawn, best_network, held.shares if same else None)
+    steps, trace, outlets = filled.steps, filled.trace, filled.outlets
     best = replay(best_network, arriving_state(best_network), _actions(steps))
     planned = _with_numbers(card, steps, best, outlets, best_network)
     if with_missed_steps:
@@ -154,7 +160,6 @@ def plan_coach(
         planned = tuple(
             replace(step, if_missed=missed) for step, missed in zip(planned, outcomes, strict=True)
         )
-    drawn = draw(card)
     strength = 1.0 - product.contents().water
     used = fill_draws(drawn, best, strength)
     antifreeze = Band.of(used.antifreeze_m3)
@@ -169,14 +174,91 @@ def plan_coach(
         antifreeze=antifreeze,
         duration=Band.of(used.running_s + handling_draws(planned)),
         buy=_purchase(product, antifreeze),
-        refused=refused_orders(card, careful, arrived, steps),
+        refused=refused_orders(card, careful, trace.start, steps),
         findings=findings(card),
         too_weak=tuple(p for p in ("open", "sealed") if share_needed(low_degC, p, product) is None),
         never_clear=tuple(o.outlet for o in outlets if not o.clears),
         balance=trace.balance,
         careful=trace,
         best=best,
+        held_in=held,
     )
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class _Filled:
+    """A job that was worked out to its end.
+
+    Attributes:
+        bench: the coach on the careful side at its end.
+        steps, outlets, trace: what is done, and what was found.
+        stronger: by link and trap, the factor by which more of the product was aimed at [1].
+    """
+
+    bench: Bench
+    steps: tuple[Step, ...]
+    outlets: tuple[OutletPlan, ...]
+    trace: Trace
+    stronger: Mapping[str, float]
+
+    def proven(
+        self, drawn: Drawn, best: CoachNetwork, known: Mapping[str, Array] | None = None
+    ) -> tuple[tuple[PartProof, ...], HeldIn]:
+        """Prove each part on the careful side, and in enough of the draws."""
+        parts = prove_parts(self.bench)
+        held = held_in(drawn, self.bench, self.trace, best, parts, known=known)
+        return with_scatter(parts, held), held
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class _Filling:
+    """A job that was worked out up to the filling."""
+
+    job: Job
+    low_degC: float
+    early: tuple[Step, ...]
+    set_up: Trace
+    order: tuple[str, ...]
+
+    @classmethod
+    def begun(cls, job: Job, low_degC: float) -> "_Filling":
+        """Do what comes before the filling, and find the order of the outlets."""
+        network = job.network
+        early = steps_before_filling(job)
+        set_up = replay(network, arriving_state(network), _actions(early))
+        order = walking_order(network, set_up.end, network.sources[job.hose].node)
+        through = network.controls[job.hose].part
+        order = tuple(o for o in order if network.controls[o].part != through)
+        return cls(job, low_degC, early, set_up, order)
+
+    def bench(self, state: State) -> Bench:
+        """Give the bench for one state."""
+        return Bench(self.job.card, self.job.network, state, self.low_degC, self.job.product)
+
+    def filled(self, stronger: Mapping[str, float], known: tuple[OutletPlan, ...] = ()) -> _Filled:
+        """Fill it, some links stronger than usual, and finish the job."""
+        job, arrived = self.job, self.set_up.start
+        bench = self.bench(self.set_up.end)
+        outlets = plan_run_ons(bench, job.product, self.order, stronger, known)
+        fills = tuple(fill_outlet(job, o.outlet, Until(run_on_s=o.run_on_s)) for o in outlets)
+        state = outlets[-1].moment.state if outlets else self.set_up.end
+        cups = _cups(self.bench(state), job.product, stronger)
+        late = steps_after_filling(job, cups)
+        end = replay(job.network, state, _actions(late))
+        moments = (*self.set_up.moments, *(o.moment for o in outlets), *end.moments)
+        trace = Trace(job.network, arrived, moments)
+        return _Filled(
+            self.bench(trace.end), (*self.early, *fills, *late), outlets, trace, stronger
+        )
+
+
+def _stronger(before: Mapping[str, float], held: HeldIn) -> Mapping[str, float]:
+    """Aim at more of the product where too few draws hold: by what the weak ones lack, and half."""
+    more = {
+        place: before.get(place, 1.0) * (1.0 + 1.5 * (1.0 / point - 1.0) + A_LITTLE)
+        for place, point in held.short.items()
+    }
+    return {**before, **more}
 
 
 def _check_choice(method: str, product: Product) -> None:
@@ -198,24 +280,26 @@ def _actions(steps: Iterable[Step]) -> list[Action]:
     return [action for step in steps for action in step.actions]
 
 
-def _cups(bench: Bench, product: Product) -> dict[str, int]:
+def _cups(bench: Bench, product: Product, stronger: Mapping[str, float]) -> dict[str, int]:
     """Give how many cups each trap needs that what ran through it has not made strong enough."""
-    weak = {part.id for part in prove_parts(bench) if part.safe is not True}
+    weak = {part.id for part in prove_parts(bench) if part.safe is not True or part.id in stronger}
     breathing = {b.pool for b in bench.network.breathers}
     return {
-        trap: _cups_of(bench, product, trap)
+        trap: _cups_of(bench, product, trap, stronger.get(trap, 1.0))
         for trap, pool in bench.network.pools.items()
         if pool.stirred and trap in weak and trap not in breathing
     }
 
 
-def _cups_of(bench: Bench, product: Product, trap: str) -> int:
+def _cups_of(bench: Bench, product: Product, trap: str, stronger: float) -> int:
     """Give the fewest cups after which a trap is safe; one where no number of them helps."""
+    asked = (share_needed(bench.low_degC, "open", product) or 0.0) * stronger
+    full = 1.0 - product.contents().water
     for cups in range(1, MOST_CUPS + 1):
         poured = Action("pour", trap, contents=product.contents(), volume_m3=cups * CUP_M3)
         state = replay(bench.network, bench.state, [poured]).end
-        proofs = prove_parts(replace(bench, state=state))
-        if all(proof.safe is True for proof in proofs if proof.id == trap):
+        found = next(p for p in prove_parts(replace(bench, state=state)) if p.id == trap)
+        if found.safe is True and 1.0 - found.worst.water >= asked * full:
             return cups
     return 1
 

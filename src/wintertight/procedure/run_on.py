@@ -7,7 +7,9 @@ down: a few seconds cost less than a comeback.
 """
 
 import math
+from collections.abc import Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 
 import numpy as np
 
@@ -15,6 +17,7 @@ from wintertight.coach.kinds import KINDS, Pocket
 from wintertight.cold.burst import survives
 from wintertight.flow.actions import Action, Outcome, with_outlet_open
 from wintertight.flow.coach_network import CoachNetwork
+from wintertight.flow.held import Held
 from wintertight.flow.hydraulics import STILL_M3_S, steady_flow
 from wintertight.flow.replay import Moment
 from wintertight.flow.running import Running, Until
@@ -50,25 +53,30 @@ class OutletPlan:
         run_on_s: seconds to run on after first colour [s].
         clears: whether every line it alone flushes became strong enough.
         moment: the run as the engine did it, with its counted run-on.
+        aims: share of the product that each link it alone flushes was to reach [1].
     """
 
     outlet: str
     run_on_s: float
     clears: bool
     moment: Moment
+    aims: Mapping[str, float]
 
 
-def share_needed(low_degC: float, pocket: Pocket, product: Product) -> float | None:
+def share_needed(
+    low_degC: float, pocket: Pocket, product: Product, *, relieved: bool = True, most: float = 1.0
+) -> float | None:
     """Give how much of the product must be in a pocket at the end.
 
     Args:
         low_degC: design low [degC].
-        pocket: open, relieved (its action will be done) or sealed.
+        pocket: open, relieved or sealed.
         product: what it is filled with.
+        relieved: whether the relieving action will have been done.
+        most: largest share to look at [1]; above 1 for a product that is stronger than printed.
 
     Returns:
-        Least share of undiluted product [1]; None if not even the undiluted product is shown to be
-        safe.
+        Least share of undiluted product [1]; None if not even the largest is shown to be safe.
     """
     full = product.contents()
 
@@ -76,36 +84,52 @@ def share_needed(low_degC: float, pocket: Pocket, product: Product) -> float | N
         mixed = Contents(
             glycol=full.glycol * share, ethanol=full.ethanol * share, rated=full.rated * share
         )
-        return survives(mixed, low_degC, pocket, relieved=True, product=product).safe is True
+        return survives(mixed, low_degC, pocket, relieved=relieved, product=product).safe is True
 
-    if not safe(1.0):
+    if not safe(most):
         return None
-    weak, strong = 0.0, 1.0
+    weak, strong = 0.0, most
     for _ in range(20):
         middle = (weak + strong) / 2.0
         weak, strong = (weak, middle) if safe(middle) else (middle, strong)
     return strong
 
 
-def plan_run_ons(bench: Bench, product: Product, order: tuple[str, ...]) -> tuple[OutletPlan, ...]:
+def plan_run_ons(
+    bench: Bench,
+    product: Product,
+    order: tuple[str, ...],
+    stronger: Mapping[str, float] = MappingProxyType({}),
+    known: tuple[OutletPlan, ...] = (),
+) -> tuple[OutletPlan, ...]:
     """Find the run-on of each outlet.
 
     Args:
         bench: the coach on the careful side, with the pump on and every outlet shut.
         product: what it is filled with.
         order: outlets in the order in which they are run.
+        stronger: by link, the factor by which more of the product is aimed at than usual [1].
+        known: what was found before for other aims, in the same order; the first of them are taken
+            over up to the first whose aims have changed.
 
     Returns:
         One entry for each outlet, in that order.
     """
     network, state = bench.network, bench.state
-    wanted = _wanted(bench, product)
+    wanted = {
+        link: min(share * stronger.get(link, 1.0), max(share, UNDILUTED))
+        for link, share in _wanted(bench, product).items()
+    }
     ways = [_way(network, state, outlet) for outlet in order]
     found: list[OutletPlan] = []
+    same = True
     for i, outlet in enumerate(order):
         later = frozenset[str]().union(*ways[i + 1 :])
         own = {link: wanted[link] for link in ways[i] - later if link in wanted}
-        planned = _plan_outlet(network, state, outlet, own, _strength(product))
+        same = same and i < len(known) and known[i].aims == own
+        planned = (
+            known[i] if same else _plan_outlet(network, state, outlet, own, _strength(product))
+        )
         state = planned.moment.state
         found.append(planned)
     return tuple(found)
@@ -133,7 +157,7 @@ def _plan_outlet(
     found = {control: state.settings[control] for control, _ in network.outlets[outlet].opens}
     after = running.finish().with_settings(found)
     moment = Moment(Action("run", outlet, until=until), Outcome(seen, seconds=seen.seconds), after)
-    return OutletPlan(outlet, counted, clears, moment)
+    return OutletPlan(outlet, counted, clears, moment, own)
 
 
 def _run_to(
@@ -143,7 +167,7 @@ def _run_to(
 
     def enough(running: Running) -> bool:
         return outlet in running.colour_s and all(
-            weakest_share(running, link, strength) >= share for link, share in own.items()
+            weakest_share(running.held[link], strength) >= share for link, share in own.items()
         )
 
     running = Running(network, opened)
@@ -187,9 +211,9 @@ def _way(network: CoachNetwork, state: State, outlet: str) -> frozenset[str]:
     )
 
 
-def weakest_share(running: Running, link: str, strength: float) -> float:
-    """Give the share of product in the weakest section of a link, air left out [1]."""
-    sections = running.held[link].sections()
+def weakest_share(held: Held, strength: float) -> float:
+    """Give the share of product in the weakest section of what a link holds, air left out [1]."""
+    sections = held.sections()
     wet = np.maximum(1.0 - sections[:, AIR], 1e-9)
     shares = sections[:, :AIR].sum(axis=1) / wet / strength
     return float(np.where(wet > 0.5, shares, 0.0).min())  # noqa: PLR2004 - mostly liquid

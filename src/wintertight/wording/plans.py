@@ -48,6 +48,22 @@ def minutes_line(duration_s: float, language: str = "en") -> str:
     return say("phrase", "minutes", language, time=_to_five_minutes(duration_s))
 
 
+def held_line(plan: Plan, language: str = "en") -> str | None:
+    """Give in how many draws a plan holds; None where nothing in it is shown to be safe."""
+    held = plan.held_in
+    if not held.weakest:
+        return None
+    return say(
+        "phrase",
+        "held in",
+        language,
+        held=f"{held.coach:,}",
+        draws=f"{held.draws:,}",
+        part=part_name(plan.card, held.weakest, language),
+        share=spoken({"held_in": held.parts[held.weakest]}, language)["held_in"],
+    )
+
+
 def used_line(plan: Plan, language: str = "en", system: System = "us") -> str:
     """Give the antifreeze and the time that a recorded job took by the calculation."""
     return say(

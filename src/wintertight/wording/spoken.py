@@ -14,8 +14,8 @@ _BY_ENDING: tuple[tuple[str, Dimension], ...] = (
     ("_s", "time"),
 )
 _BY_NAME: Mapping[str, Dimension] = {"seconds": "time"}
-_SHARES = frozenset({"full", "ice", "product", "spread", "share", "weakest"})
-_AT_LEAST = frozenset({"product", "weakest"})
+_SHARES = frozenset({"full", "ice", "product", "spread", "share", "weakest", "held_in"})
+_AT_LEAST = frozenset({"product", "weakest", "held_in"})
 """Shares that must never be told too high: they are rounded down."""
 
 _WORDS: Mapping[str, str] = {"kind": "kind", "missing": "role"}

@@ -56,7 +56,7 @@ def test_everything_stands_on_it() -> None:
     plan = plan_of()
     text = words(job_sheet_pdf(plan))
     assert "Protected as planned to -4 °F, once every step is done; void once water runs." in text
-    assert "Bring 4 jugs of Heron pink -50 (1 gal each)" in text
+    assert f"Bring {plan.buy.count} jugs of Heron pink -50 (1 gal each)" in text
     assert "The coach's manual and local code come before this sheet." in text
     assert plan.card.card_hash.removeprefix("sha256:")[:10] in text
     for planned in plan.steps:

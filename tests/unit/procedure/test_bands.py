@@ -1,65 +1,21 @@
-from dataclasses import replace
-
 import numpy as np
 import numpy.typing as npt
 import pytest
 
-from tests.unit.procedure.demo_coach import SMALL, card, planned, rebuilt
-from wintertight.coach.card import Card, Fitting, Line
-from wintertight.coach.kinds import KINDS
-from wintertight.coach.quantity import Quantity
-from wintertight.flow.actions import Action
-from wintertight.flow.build import build_network
-from wintertight.flow.case import BEST
-from wintertight.flow.replay import replay
-from wintertight.flow.running import Until
-from wintertight.flow.state import arriving_state
-from wintertight.procedure.bands import Band, Drawn, draw, fill_draws, handling_draws
+from tests.unit.procedure.demo_coach import SMALL, card, planned
+from tests.unit.procedure.drawn_coach import drawn_replay, drawn_strength
+from wintertight.procedure.bands import Band, fill_draws, handling_draws
+from wintertight.procedure.drawn import Drawn, draw
 from wintertight.procedure.plan import Plan
 
 STRENGTH = 0.35
 DRAWS = 25
-TANKS = {"fresh tank", "gray tank", "black tank"}
-
-
-def scaled(quantity: Quantity, factor: float) -> Quantity:
-    """Give a quantity times a factor."""
-    return Quantity(quantity.value * factor, quantity.how, quantity.spread)
-
-
-def drawn_card(plain: Card, drawn: Drawn, i: int) -> Card:
-    """Give the card of one drawn coach: its lengths, its hollows, its pump."""
-
-    def line(one: Line) -> Line:
-        return one.model_copy(update={"length": scaled(one.length, drawn.lines[one.id][i])})
-
-    def fitting(one: Fitting) -> Fitting:
-        changes = {}
-        usual = one.volume or Quantity.known(KINDS[one.kind].hollow_m3, "guessed")
-        if usual.value and one.kind not in TANKS:
-            changes["volume"] = scaled(usual, drawn.lines[one.id][i])
-        if one.flow:
-            changes["flow"] = scaled(one.flow, drawn.pump[i])
-        return one.model_copy(update=changes)
-
-    lines = tuple(line(one) for one in plain.lines)
-    fittings = tuple(fitting(one) for one in plain.fittings)
-    return rebuilt(plain, lines=lines, fittings=fittings)
 
 
 def replayed_m3(plan: Plan, drawn: Drawn, i: int) -> float:
     """Give the antifreeze of one drawn coach by a full replay [m3]."""
-    network = build_network(drawn_card(plan.card, drawn, i), BEST)
-
-    def as_counted(action: Action) -> Action:
-        if action.until is None or action.until.run_on_s is None:
-            return action
-        counted = action.until.run_on_s * drawn.counting[i] + drawn.seeing_s[i]
-        return replace(action, until=Until(run_on_s=float(counted)))
-
-    actions = [as_counted(action) for s in plan.steps for action in s.step.actions]
-    end = replay(network, arriving_state(network), actions).end
-    return float(end.books.came_in[1:4].sum()) / STRENGTH
+    end = drawn_replay(plan, drawn, i, trusts_drains=True).end
+    return float(end.books.came_in[1:4].sum()) / drawn_strength(plan, drawn, i)
 
 
 @pytest.fixture(scope="module")

@@ -39,6 +39,14 @@ REASONS: Mapping[str, str] = MappingProxyType(
         "no model": "There is no calculation for such a part yet.",
         "not looked at": "It is on the card, but nobody has looked at it.",
         "nobody has looked": "Nobody has looked whether this coach has one.",
+        "too few draws": (
+            "It holds on the careful side, but in only {held_in} of the coaches that this card"
+            " could mean."
+        ),
+        "product may be weaker": (
+            "It holds if the product is as strong as its label says, but in only {held_in} of the"
+            " cases if that is right to 2 %."
+        ),
         "reading is too weak": (
             "A reading says {share} glycol, {weakest} at the least: too weak for this cold."
         ),
@@ -68,6 +76,11 @@ SETTLE: Mapping[str, str] = MappingProxyType(
         "no model": "Follow its maker's steps, and have a person sign that it was done.",
         "not looked at": "Look at it, and enter on the card what is there.",
         "nobody has looked": "Look for it; enter it on the card, or that there is none.",
+        "too few draws": (
+            "Measure the lines on its way and enter their lengths, or run it on longer than the"
+            " sheet asks."
+        ),
+        "product may be weaker": "Take a stronger product, or empty it.",
         "reading is too weak": "Run it on with fresh product, and read it again.",
     }
 )
@@ -156,6 +169,8 @@ NULLS: Mapping[str, str] = MappingProxyType(
         "nothing runs": "no fluid is run or poured in this step",
         "no outlet": "no outlet is run to colour in this step",
         "no colour": "by the calculation no colour comes here",
+        "nothing holds": "no part is shown to hold",
+        "nothing drawn": "what holds does not hang on what is drawn",
         "not asked": "leaving this step out was not worked out",
     }
 )

@@ -341,6 +341,10 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "bring and have one": "Bring {jugs} of {product} ({size} each), have one more.",
         "bring and have more": "Bring {jugs} of {product} ({size} each), have {spare} more.",
         "minutes": "About {time} of work.",
+        "held in": (
+            "Held in {held} of {draws} draws of what the card leaves open; weakest: {part}, in"
+            " {share}."
+        ),
         "used": "About {volume} of {product} and {time} of work, worked out from the record.",
         "not done one": "Step {steps} was not done: do it now, then prove again.",
         "not done many": "Steps {steps} were not done: do them now, then prove again.",
