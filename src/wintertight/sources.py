@@ -244,7 +244,7 @@ _ALL = (
         "F. P. Bretherton",
         "The motion of long bubbles in tubes, J. Fluid Mech. 10, 166-188",
         "1961",
-        "reproduced",
+        "published",
     ),
     Source(
         "benjamin",
