@@ -48,6 +48,7 @@ class HeldIn:
             on it is safe.
         short: five per cent point of strength held over strength needed [1], by link or pool, where
             more running or pouring would help.
+        claimed: parts that the careful case calls safe.
         too_weak: parts for which the undiluted product is too weak in too many draws.
         shares: share of the product in the weakest section of each link [1], shape (draws,) each.
     """
@@ -58,8 +59,14 @@ class HeldIn:
     weakest: str
     left: Band
     short: Mapping[str, float]
+    claimed: tuple[str, ...]
     too_weak: frozenset[str]
     shares: Mapping[str, Array]
+
+    @property
+    def lacking(self) -> float:
+        """Shares of draws that lack until all parts can be called safe, added up [1]."""
+        return sum(max(0.0, ENOUGH - self.parts[part]) for part in self.claimed)
 
 
 def held_in(  # noqa: PLR0913 - the coach and all its draws
@@ -143,6 +150,7 @@ def _counted(
         weakest=min(claimed, key=lambda part: found[part], default=""),
         left=Band.of(left) if np.isfinite(left).all() else Band(np.inf, np.inf, np.inf),
         short=MappingProxyType(short),
+        claimed=tuple(claimed),
         too_weak=frozenset(part for part, share in undiluted.items() if share < ENOUGH),
         shares=MappingProxyType(dict(shares)),
     )

@@ -43,6 +43,9 @@ MORE_ROUNDS = 3
 A_LITTLE = 0.003
 """Share of the product aimed at beyond what too few draws lack [1]: else it comes near for ever."""
 
+MOST_AT_ONCE = 1.05
+"""Factor by which a round aims at more at most [1]: what lacks more than that lacks no run-on."""
+
 METHODS = ("pump", "hand-pump", "air", "air-then-pump", "drain", "hold")
 """Every method that has a name here; only the first has a planner so far."""
 
@@ -144,14 +147,7 @@ def plan_coach(
     careful, best_network = build_network(card, CAREFUL), build_network(card, BEST)
     drawn = draw(card)
     filling = _Filling.begun(pump_job(card, careful, product), low_degC)
-    filled = filling.filled({})
-    parts, held = filled.proven(drawn, best_network)
-    for _ in range(MORE_ROUNDS):
-        if not held.short:
-            break
-        before, filled = filled, filling.filled(_stronger(filled.stronger, held), filled.outlets)
-        same = all(map(operator.is_, filled.outlets, before.outlets))
-        parts, held = filled.proven(drawn, best_network, held.shares if same else None)
+    filled, parts, held = _mended(filling, drawn, best_network)
     steps, trace, outlets = filled.steps, filled.trace, filled.outlets
     best = replay(best_network, arriving_state(best_network), _actions(steps))
     planned = _with_numbers(card, steps, best, outlets, best_network)
@@ -252,10 +248,28 @@ class _Filling:
         )
 
 
+def _mended(
+    filling: _Filling, drawn: Drawn, best: CoachNetwork
+) -> tuple[_Filled, tuple[PartProof, ...], HeldIn]:
+    """Fill a coach, run on longer where too few draws hold, and keep what lacks least."""
+    filled = filling.filled({})
+    best_of = found = (filled, *filled.proven(drawn, best))
+    for _ in range(MORE_ROUNDS):
+        before, _, held = found
+        if not held.short:
+            break
+        filled = filling.filled(_stronger(before.stronger, held), before.outlets)
+        same = all(map(operator.is_, filled.outlets, before.outlets))
+        found = (filled, *filled.proven(drawn, best, held.shares if same else None))
+        best_of = min(best_of, found, key=lambda each: each[2].lacking)
+    return best_of
+
+
 def _stronger(before: Mapping[str, float], held: HeldIn) -> Mapping[str, float]:
     """Aim at more of the product where too few draws hold: by what the weak ones lack, and half."""
     more = {
-        place: before.get(place, 1.0) * (1.0 + 1.5 * (1.0 / point - 1.0) + A_LITTLE)
+        place: before.get(place, 1.0)
+        * min(1.0 + 1.5 * (1.0 / point - 1.0) + A_LITTLE, MOST_AT_ONCE)
         for place, point in held.short.items()
     }
     return {**before, **more}

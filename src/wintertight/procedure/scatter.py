@@ -124,11 +124,16 @@ class _Passed:
         return bool(self.remembered[-1] > 0.0)
 
     def weakest(self, pick: slice) -> Array:
-        """Give what its own weakest section lacks by itself [1]: the engine's rule after a turn."""
+        """Give what its own weakest section lacks by itself [1], shape as picked.
+
+        After a turn the engine remembers the weak section until the volume of the line has passed.
+        The replay's own share says whether it was forgotten there: the draws are measured by it.
+        """
         lacks = self.lacks(self.passed_m3[pick], pick, at_end=True)
         if self.turned:
-            weak = np.maximum(lacks, self.remembered[pick])
-            lacks = np.where(self.passed_m3[pick] < self.volume_m3[pick], weak, lacks)
+            lines = self.passed_m3 / self.volume_m3
+            kept = lines[pick] < min(1.0, float(lines[-1]))
+            lacks = np.where(kept, np.maximum(lacks, self.remembered[pick]), lacks)
         return lacks
 
     def turn(self, *, forward: bool) -> None:
