@@ -65,11 +65,9 @@ def test_a_plug_taken_out_never_traps_more(seed: int) -> None:
 @given(seeds, st.data())
 @settings(max_examples=100)
 def test_opening_a_valve_of_a_full_coach_never_traps_more(seed: int, data: st.DataObject) -> None:
-    """Guards two-way valves: true of the state they are opened in, and of no draining before it.
-
-    A valve opened after a first draining may let water run down into what was empty, and a handle
-    with several positions shuts one way as it opens another: of these nothing is promised.
-    """
+    """Guards two-way valves: true of the state they are opened in, and of no draining before it."""
+    # A valve opened after a first draining may let water run down into what was empty, and a handle
+    # with several positions shuts one way as it opens another: of these nothing is promised.
     drawn = next_like(seed, lambda d: any(r.kind == "valve" and not r.is_open for r in d.runs))
     network, state = coach_of(drawn)
     shut = shut_controls(network, state, mouths=False)
