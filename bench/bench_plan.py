@@ -14,8 +14,8 @@ from wintertight.flow.case import PLUG
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.hydraulics import passes, pipe_network
 from wintertight.flow.replay import replay
-from wintertight.flow.running import Until
 from wintertight.flow.state import State, arriving_state
+from wintertight.flow.until import Until
 from wintertight.fluids.contents import Contents
 from wintertight.fluids.product import Product
 from wintertight.procedure.plan import plan_coach

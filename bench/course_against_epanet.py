@@ -20,9 +20,9 @@ from wintertight.flow.course import Course, lay_course, rules_for
 from wintertight.flow.hydraulics import steady_flow
 from wintertight.flow.kernels.compiled import COMPILED
 from wintertight.flow.replay import replay
-from wintertight.flow.running import Until
 from wintertight.flow.state import arriving_state
 from wintertight.flow.steady import PipeNetwork
+from wintertight.flow.until import Until
 
 EACH_S = 30
 WHOLE_M3 = 1.0

@@ -21,6 +21,4 @@ def test_air_agrees(published: Published, pressure_kPa: float, degC: float) -> N
     ours = density_air(pressure, degC)
     published("coolprop", f"density {at} [kg/m3]", f"{rho:.4f}", ours, 0.003 * rho, WHY_IDEAL)
     ours = 1e6 * viscosity_air(degC)
-    published(
-        "coolprop", f"viscosity {at} [uPa s]", f"{1e6 * mu:.3f}", ours, 0.2, WHY_SUTHERLAND
-    )
+    published("coolprop", f"viscosity {at} [uPa s]", f"{1e6 * mu:.3f}", ours, 0.2, WHY_SUTHERLAND)

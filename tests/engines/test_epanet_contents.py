@@ -19,9 +19,9 @@ from wintertight.flow.actions import Action, with_outlet_open
 from wintertight.flow.held import PlugHeld
 from wintertight.flow.hydraulics import steady_flow
 from wintertight.flow.replay import replay
-from wintertight.flow.running import Until
 from wintertight.flow.state import State
 from wintertight.flow.stream import RATED, Stream, shares_of
+from wintertight.flow.until import Until
 from wintertight.fluids.contents import Contents
 
 SHARE = 0.005

@@ -23,8 +23,8 @@ from wintertight.flow.hydraulics import (
     steady_flow,
 )
 from wintertight.flow.replay import replay
-from wintertight.flow.running import OutletRun, Until
 from wintertight.flow.state import State, arriving_state
+from wintertight.flow.until import OutletRun, Until
 from wintertight.fluids.transport import kinematic_viscosity
 from wintertight.procedure.mistaken import with_mistake
 from wintertight.procedure.mistakes import Mistake, possible_mistakes

@@ -12,9 +12,10 @@ from wintertight.flow.actions import Action
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.hydraulics import passes, steady_flow
 from wintertight.flow.replay import Trace, replay
-from wintertight.flow.running import Until, run_until
+from wintertight.flow.running import run_until
 from wintertight.flow.state import State, arriving_state
 from wintertight.flow.stream import GLYCOL, RATED
+from wintertight.flow.until import Until
 from wintertight.fluids.contents import Contents
 
 LITRE = 1e-3

@@ -48,10 +48,8 @@ def test_the_film_of_the_first_push(published: Published) -> None:
 def test_how_long_a_receiver_holds(
     published: Published, gallons: float, cfm: float, printed: str
 ) -> None:
-    """Guards the receiver at 40 psi against two noted times whose assumptions were not noted.
-
-    They come out for a tank at 125 psi and a tap that passes 1.8 gal/min of water at 60 psi.
-    """
+    """Guards the receiver at 40 psi against two times noted without their assumptions."""
+    # They come out for a tank at 125 psi and a tap that passes 1.8 gal/min of water at 60 psi.
     rated = 1.8 * GALLON_PER_MINUTE
     resistance = 60.0 * PSI_PA / (WATER_DENSITY * GRAVITY) / rated**2
     coach = laid(

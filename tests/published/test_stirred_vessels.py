@@ -14,9 +14,9 @@ from wintertight.flow.actions import Action
 from wintertight.flow.build import build_network
 from wintertight.flow.case import BEST
 from wintertight.flow.replay import replay
-from wintertight.flow.running import Until
 from wintertight.flow.state import WATER, Books, all_held, arriving_state
 from wintertight.flow.stream import AIR, RATED
+from wintertight.flow.until import Until
 from wintertight.fluids.contents import DUST, Contents
 from wintertight.procedure.phases.draining import washed_through_m3
 from wintertight.procedure.pump_method import pump_job, steps_before_filling

@@ -19,9 +19,10 @@ from wintertight.errors import ChoiceError
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.draining import drain_by_gravity
 from wintertight.flow.held import VesselHeld
-from wintertight.flow.running import OutletRun, Until, run_until
+from wintertight.flow.running import run_until
 from wintertight.flow.state import ONLY_AIR, Books, State, five
 from wintertight.flow.stream import SHARES, Stream, shares_of
+from wintertight.flow.until import OutletRun, Until
 from wintertight.fluids.contents import Contents
 
 Verb = Literal["set", "feed", "run", "drain", "pour", "relieve"]

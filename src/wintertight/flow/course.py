@@ -25,19 +25,16 @@ from wintertight.flow.kernels.filling import (
     SEEN,
     VOLUME_M3,
     WENT_WELL,
-    Hollows,
-    Laws,
-    Rules,
-    Ways,
     fill_in_turn,
 )
+from wintertight.flow.kernels.rows import Hollows, Laws, Rules, Ways
 from wintertight.flow.routing import Route, route
-from wintertight.flow.running import COLOUR_SHARE, LIMIT_M3
-from wintertight.flow.state import WATER, State
+from wintertight.flow.state import WATER, State, in_doubt
 from wintertight.flow.steady.friction import FrictionLaw
 from wintertight.flow.steady.laws import LAWS
 from wintertight.flow.steady.loops import LoopPlan, loop_plan
 from wintertight.flow.stream import SHARES, shares_of
+from wintertight.flow.until import COLOUR_SHARE, LIMIT_M3
 from wintertight.fluids.contents import Contents
 from wintertight.fluids.transport import viscosity_ladder
 
@@ -253,8 +250,7 @@ def lay_course(
 
 def _begun(network: CoachNetwork, state: State, link: str) -> Array:
     """Give what a link holds when fluid first moves in it (see ``running``)."""
-    doubted = not network.case.trusts_drains and network.links[link].way == "pipe"
-    return WATER if doubted and state.treated[link] == "drained" else state.held[link].mean()
+    return WATER if in_doubt(network, state, link) else state.held[link].mean()
 
 
 def _way(

@@ -12,7 +12,6 @@ first). Their arrays are never changed in place, so a copy shares them.
 """
 
 from abc import ABC, abstractmethod
-from copy import copy
 from typing import ClassVar, Self
 
 import numpy as np
@@ -102,7 +101,10 @@ class Held(ABC):
 
     def copy(self) -> Self:
         """Give an independent copy."""
-        return copy(self)
+        twin = type(self).__new__(type(self))
+        twin.volume_m3, twin.forward, twin.parcel_m3 = self.volume_m3, self.forward, self.parcel_m3
+        twin.volumes, twin.shares, twin.part = self.volumes, self.shares, self.part
+        return twin
 
 
 class PlugHeld(Held):
@@ -162,6 +164,12 @@ class RunsHeld(Held):
             judged = self.sections()
             self.reset(self.mean())
             self.forward, self._turned = forward, judged
+
+    def copy(self) -> Self:
+        """Give an independent copy."""
+        twin = super().copy()
+        twin.kernel, twin._mean, twin._turned = self.kernel, self._mean, self._turned  # noqa: SLF001
+        return twin
 
     def response(self, coming_m3: float) -> Array:
         """Give the response, long enough for what comes [m3] (see ``push_runs``)."""

@@ -135,7 +135,7 @@ class SeriesKernel:
         return self._leaving[:length]
 
     def padded(self, length: int) -> Array:
-        """Give as many zeros as there are entries, then ``leaving``; more than ``length`` each."""
+        """Give as many zeros as entries, then ``leaving`` [1]; more than ``length`` each."""
         self._grow(length)
         if not len(self._padded):
             self._padded = np.concatenate((np.zeros(self._length), self._leaving))

@@ -17,7 +17,7 @@ from wintertight.flow.actions import Action, Done, with_outlet_open
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.held import Held
 from wintertight.flow.hydraulics import half_turned, passes
-from wintertight.flow.state import Books, State, five
+from wintertight.flow.state import WATER, Books, State, five, in_doubt
 
 Array = npt.NDArray[np.float64]
 
@@ -68,15 +68,16 @@ class Precedent:
         way = outcome.run.way
         breathe = {breather.pool for breather in network.breathers}
         return (
-            all(state.treated[k] == before.treated[k] for k in self.moved)
-            and all(
+            all(
                 state.feeds[name] == before.feeds[name]
                 for name, source in network.sources.items()
                 if source.link in way
             )
             and _open_alike(network, state, before, action)
             and all(self._pool_alike(network, state, k) for k in self.touched | breathe)
-            and all(_alike(state.held[k], before.held[k]) for k in self.moved)
+            and all(
+                _alike(_begun(network, state, k), _begun(network, before, k)) for k in self.moved
+            )
         )
 
     def _pool_alike(self, network: CoachNetwork, state: State, pool: str) -> bool:
@@ -138,6 +139,15 @@ def _alike(one: Held, other: Held) -> bool:
     return (
         one.forward == other.forward and a.shape == b.shape and bool(np.abs(a - b).max() <= WITHIN)
     )
+
+
+def _begun(network: CoachNetwork, state: State, link: str) -> Held:
+    """Give what a link holds when fluid first moves in it."""
+    held = state.held[link]
+    if in_doubt(network, state, link):
+        held = held.copy()
+        held.reset(WATER)
+    return held
 
 
 def _open_alike(network: CoachNetwork, state: State, before: State, action: Action) -> bool:

@@ -62,7 +62,7 @@ class Trace:
     start: State
     moments: tuple[Moment, ...]
 
-    @property
+    @cached_property
     def precedents(self) -> tuple[Precedent, ...]:
         """What was done, to be taken over by a job that is done over with something different."""
         states = (self.start, *(moment.state for moment in self.moments))

@@ -1,8 +1,10 @@
 """Letting fluid run from open outlets until a rule says stop."""
 
 from collections.abc import Callable
+from copy import copy
 from dataclasses import dataclass, field, replace
 from types import MappingProxyType
+from typing import Any
 
 import numpy as np
 import numpy.typing as npt
@@ -17,67 +19,37 @@ from wintertight.flow.hydraulics import (
     steady_flow,
 )
 from wintertight.flow.routing import NOWHERE, Route, carry, route
-from wintertight.flow.state import WATER, Books, State, five
+from wintertight.flow.state import WATER, Books, State, five, in_doubt
 from wintertight.flow.stream import AIR, DUST_M3, SHARES, Stream, shares_of
+from wintertight.flow.until import COLOUR_SHARE, OutletRun, Until
 from wintertight.fluids.transport import kinematic_viscosity
 
 Array = npt.NDArray[np.float64]
 
-COLOUR_SHARE = 0.10
-"""Share of the supply's strength at which colour shows at an outlet [1]; common practice."""
-
-LIMIT_M3 = 12e-3
-"""Volume drawn, beyond what the way holds, after which an outlet that never clears is given up
-[m3]: about three gallons, wherever they went."""
-
 STEADY = 0.002
 """Change of the whole flow from one look to the next [1] below which the next stride may double."""
 
+BEYOND_M3 = 25e-6
+"""Volume by which a long stride goes beyond where colour shows [m3]."""
 
-@dataclass(frozen=True, slots=True)
-class Until:
-    """When to stop a run; whichever comes first, and always at ``limit_m3``.
+MOVES = (
+    "pools",
+    "seconds",
+    "drawn_m3",
+    "volume_m3",
+    "colour_s",
+    "colour_m3",
+    "strength",
+    "air_m3",
+    "_came_in",
+    "_went_out",
+    "_moved",
+    "_glycol",
+)
+"""What changes while a run moves, beside what links hold."""
 
-    Attributes:
-        run_on_s: seconds after first colour at the watched outlet [s].
-        seconds: seconds in all [s].
-        volume_m3: volume in all [m3].
-        limit_m3: volume drawn, beyond what the way holds, after which the run is given up [m3].
-    """
-
-    run_on_s: float | None = None
-    seconds: float | None = None
-    volume_m3: float | None = None
-    limit_m3: float = LIMIT_M3
-
-
-@dataclass(frozen=True, slots=True)
-class OutletRun:
-    """What was seen at one outlet.
-
-    Attributes:
-        outlet: its control.
-        volume_m3: what came out [m3].
-        seconds: how long it ran [s].
-        first_colour_s: when colour showed, and stayed [s]; None if it never did.
-        first_colour_m3: what had come out by then [m3].
-        strength: share of the supply's strength in the last of what came out [1].
-        given_up: stopped at the limit.
-        flow_m3_s: flow at the end [m3/s].
-        way: links through which fluid moved.
-        air_m3: how much of what came out was air [m3].
-    """
-
-    outlet: str
-    volume_m3: float
-    seconds: float
-    first_colour_s: float | None
-    first_colour_m3: float | None
-    strength: float
-    given_up: bool
-    flow_m3_s: float
-    way: tuple[str, ...]
-    air_m3: float = 0.0
+SLOWEST_PACE = 0.8
+"""Least flow half way through a stride, as a share of that at its beginning [1]."""
 
 
 @dataclass(slots=True)
@@ -102,6 +74,7 @@ class Running:
     _went_out: Array = field(default_factory=lambda: np.zeros(SHARES + 1))
     _flows: Array | None = None
     _stride_m3: float = field(init=False)
+    pace: float = 1.0
     _glycol: Array = field(init=False)
     _owned: set[str] = field(default_factory=set)
     _moved: dict[str, None] = field(default_factory=dict)
@@ -147,19 +120,22 @@ class Running:
         self._stretch(before)
 
     def _stretch(self, flow_before_m3_s: float) -> None:
-        """Lengthen the stride while the flow stays as it is, and begin anew when it does not."""
+        """Lengthen the stride while the flow stays as it is, and begin anew when it does not.
+
+        In long strides the flow is taken as it will be half way, if it goes on changing as it did.
+        """
         case = self.network.case
         if case.longest_chunk_m3 is None or not flow_before_m3_s:
             return
-        changed = abs(self.flow_m3_s / flow_before_m3_s - 1.0)
+        change = self.flow_m3_s / flow_before_m3_s - 1.0
         longer = min(2.0 * self._stride_m3, case.longest_chunk_m3)
-        self._stride_m3 = longer if changed < STEADY else case.chunk_m3
+        self._stride_m3 = longer if abs(change) < STEADY else case.chunk_m3
+        self.pace = min(max(1.0 + 0.5 * change, SLOWEST_PACE), 1.0)
 
     def _taken_over(self, link: Link) -> Held:
         """Copy what a link holds; on the careful side a drained line had not drained after all."""
         held = self.held[link.id].copy()
-        doubted = not self.network.case.trusts_drains and link.way == "pipe"
-        if doubted and self.state.treated[link.id] == "drained":
+        if in_doubt(self.network, self.state, link.id):
             self._refill(held, WATER)
         return held
 
@@ -183,18 +159,50 @@ class Running:
 
     def step(self, seconds: float) -> None:
         """Move the run on by some seconds [s], and look again."""
+        self._move(seconds)
+        self.look()
+
+    def _step_to_colour(self, seconds: float, outlet: str, expect_m3: float | None) -> None:
+        """Do the same, but hardly further than to where colour shows, if it does meanwhile."""
+        flow, passed = self.flow_at(outlet), self.volume_m3.get(outlet, 0.0)
+        if expect_m3 is not None and flow and passed < expect_m3:
+            seconds = min(seconds, (expect_m3 + BEYOND_M3 - passed) / (flow * self.pace))
+        begin, before = self.seconds, self._mark()
+        self._move(seconds)
+        shown = self.colour_s.get(outlet)
+        if shown is not None and (self.seconds - shown) * flow > 2.0 * BEYOND_M3:
+            self._back_to(before)
+            self._move(max(shown - begin, 0.0) + BEYOND_M3 / flow)
+        self.look()
+
+    def _mark(self) -> dict[str, Any]:
+        """Keep how the run stands, to come back to it."""
+        kept = {name: copy(getattr(self, name)) for name in MOVES}
+        kept["held"] = {
+            link: held.copy() if link in self._owned else held for link, held in self.held.items()
+        }
+        return kept
+
+    def _back_to(self, mark: dict[str, Any]) -> None:
+        """Let the run stand again as it did."""
+        for name, value in mark.items():
+            setattr(self, name, value)
+
+    def _move(self, seconds: float) -> None:
+        """Move the run on by some seconds [s]."""
+        at_once = seconds * self.pace  # at the flow as it stands
         feeds = {
             source.node: shares_of(self.state.feeds[name])
             for name, source in self.network.sources.items()
         }
         ease = self.network.case.longest_chunk_m3 is not None
-        carried = carry(self.route, self.held, feeds, seconds, ease=ease)
+        carried = carry(self.route, self.held, feeds, at_once, ease=ease)
         self._moved.update(dict.fromkeys(leg.link.id for leg in self.route.legs))
-        self.drawn_m3 += self.flow_m3_s * seconds
+        self.drawn_m3 += self.flow_m3_s * at_once
         supply = 0.0
         for stream in carried.came_in.values():
             self._came_in += five(stream.component_volumes, stream.volume_m3)
-            supply = max(supply, float(_strengths(stream).max()))
+            supply = max(supply, float(stream.strengths.max()))
         for leg in self.route.legs:
             if leg.link.drops_to is not None:
                 fell = carried.fell_out[leg.link.id]
@@ -206,7 +214,6 @@ class Running:
         for link in self.route.hollows:
             if link in places:
                 self._glycol[places[link]] = self.held[link].glycol_about()
-        self.look()
 
     def _watch(self, outlet: str, stream: Stream, flow_m3_s: float, supply: float) -> None:
         """Note what is seen at an outlet."""
@@ -216,7 +223,7 @@ class Running:
         self.air_m3[outlet] = self.air_m3.get(outlet, 0.0) + air
         if supply <= 0.0 or not len(stream.volumes):
             return
-        strengths = _strengths(stream) / supply
+        strengths = stream.strengths / supply
         wet = stream.shares[:, AIR] < 0.5  # noqa: PLR2004 - more liquid than air
         if wet.any():
             self.strength[outlet] = float(strengths[wet][-1])
@@ -229,7 +236,7 @@ class Running:
         if outlet not in self.colour_s and len(shown):
             passed = float(stream.volumes[: shown[0]].sum())
             self.colour_m3[outlet] = before + passed
-            self.colour_s[outlet] = self.seconds + passed / flow_m3_s
+            self.colour_s[outlet] = self.seconds + passed / (flow_m3_s * self.pace)
 
     def _drop(self, pool: str, stream: Stream) -> None:
         """Let what fell out of an outlet run through a trap into a tank, or away."""
@@ -271,18 +278,32 @@ class Running:
         limit = until.limit_m3 + sum(leg.link.volume_m3 for leg in self.route.legs)
         nothing_to_see = self._colourless()
         while not self.still:
-            left = _seconds_left(self, outlet, until)
+            left = self._seconds_left(outlet, until)
             if left <= 0.0:
                 return True
             # Where only other outlets flow, this one would never reach its limit.
             dead = np.isinf(left) and not self.flow_at(outlet)
             if dead or self.drawn_m3 >= limit - DUST_M3:
                 return False
-            to_limit = (limit - self.drawn_m3) / self.flow_m3_s
-            self.step(min(left, to_limit, np.inf if nothing_to_see else self.chunk_s()))
+            to_limit = (limit - self.drawn_m3) / self.flow_m3_s / self.pace
+            chunk = min(left, to_limit, np.inf if nothing_to_see else self.chunk_s())
+            if self.network.case.longest_chunk_m3 is None:
+                self.step(chunk)
+            elif until.run_on_s is not None and not (outlet in self.colour_s or nothing_to_see):
+                self._step_to_colour(chunk, outlet, until.expect_m3)
+            else:
+                self._move(chunk)
+                if self._seconds_left(outlet, until) <= 0.0:
+                    return True  # in long strides the last look is spared
+                self.look()
             if enough and enough(self):
                 return True
         return False
+
+    def _seconds_left(self, outlet: str, until: Until) -> float:
+        """Give the seconds until a rule says stop [s]; infinite while none is near."""
+        passed, flow = self.volume_m3.get(outlet, 0.0), self.flow_at(outlet) * self.pace
+        return until.seconds_left(self.seconds, passed, flow, self.colour_s.get(outlet))
 
     def _colourless(self) -> bool:
         """Tell whether no antifreeze can come: then the flow stays, and no look is needed."""
@@ -293,7 +314,7 @@ class Running:
     def chunk_s(self) -> float:
         """Give how long a chunk takes [s]."""
         flow = self.flow_m3_s
-        return self._stride_m3 / flow if flow > STILL_M3_S else np.inf
+        return self._stride_m3 / flow / self.pace if flow > STILL_M3_S else np.inf
 
     def _breathe(self) -> None:
         """Let accumulators take in from the trunk what they gave out while the tap ran."""
@@ -359,12 +380,6 @@ def _signs(flows: Array) -> Array:
     return np.sign(np.where(np.abs(flows) > STILL_M3_S, flows, 0.0))
 
 
-def _strengths(stream: Stream) -> Array:
-    """Give the share of antifreeze in the liquid of each parcel."""
-    wet = np.maximum(1.0 - stream.shares[:, AIR], 1e-9)
-    return np.asarray(stream.shares[:, :AIR].sum(axis=1) / wet)
-
-
 def run_until(
     network: CoachNetwork, state: State, outlet: str, until: Until
 ) -> tuple[State, OutletRun]:
@@ -382,17 +397,3 @@ def run_until(
     running = Running(network, state)
     stopped = running.advance(outlet, until)
     return running.finish(), running.seen(outlet, given_up=not stopped)
-
-
-def _seconds_left(running: Running, outlet: str, until: Until) -> float:
-    """Give the seconds until a rule says stop [s]; infinite while none is near."""
-    left = np.inf
-    if until.seconds is not None:
-        left = min(left, until.seconds - running.seconds)
-    if until.volume_m3 is not None:
-        passed = running.volume_m3.get(outlet, 0.0)
-        flow = running.flow_at(outlet)
-        left = min(left, (until.volume_m3 - passed) / flow if flow else 0.0)
-    if until.run_on_s is not None and outlet in running.colour_s:
-        left = min(left, running.colour_s[outlet] + until.run_on_s - running.seconds)
-    return float(left) if left > 1e-9 else 0.0  # noqa: PLR2004 - a nanosecond is rounding

@@ -132,6 +132,15 @@ def arriving_state(network: CoachNetwork, contents: Contents | None = None) -> S
     return replace(state, books=Books.opened(all_held(state)))
 
 
+def in_doubt(network: CoachNetwork, state: State, link: str) -> bool:
+    """Tell whether a line counts as full of water when fluid first moves in it.
+
+    On the careful side a line that should have drained had not drained after all.
+    """
+    doubted = not network.case.trusts_drains and network.links[link].way == "pipe"
+    return doubted and state.treated[link] == "drained"
+
+
 def all_held(state: State) -> Array:
     """Add up what all links and pools hold.
 

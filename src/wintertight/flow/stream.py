@@ -66,6 +66,12 @@ class Stream:
         """Volume of each of the four components [m3], shape (4,)."""
         return np.asarray(self.volumes @ self.shares)
 
+    @property
+    def strengths(self) -> Array:
+        """Share of antifreeze in the liquid of each parcel [1], shape (p,)."""
+        wet = np.maximum(1.0 - self.shares[:, AIR], 1e-9)
+        return np.asarray(self.shares[:, :AIR].sum(axis=1) / wet)
+
     def scaled(self, factor: float) -> "Stream":
         """Give the same stream with every volume times ``factor`` [1]: one branch of a split."""
         return Stream(self.volumes * factor, self.shares)

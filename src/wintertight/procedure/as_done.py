@@ -11,8 +11,8 @@ from wintertight.flow.build import build_network
 from wintertight.flow.case import BEST
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.replay import Trace, replay
-from wintertight.flow.running import Until
 from wintertight.flow.state import arriving_state
+from wintertight.flow.until import Until
 from wintertight.fluids.product import Product
 from wintertight.procedure.bands import Band, fill_draws, handling_draws
 from wintertight.procedure.drawn import draw

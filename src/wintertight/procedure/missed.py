@@ -9,16 +9,18 @@ step matters if missing it lets something burst at the design low itself.
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
+from itertools import accumulate
 
 from wintertight.coach.card import Card
 from wintertight.cold.burst import VERDICT_MARGIN_K
 from wintertight.flow.actions import Action
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.precedent import Precedent
-from wintertight.flow.replay import Trace, replay
+from wintertight.flow.replay import Moment, Trace, replay
 from wintertight.flow.state import State, arriving_state
 from wintertight.fluids.product import Product
 from wintertight.procedure.hazards import hazard_of
+from wintertight.procedure.side_by_side import side_by_side
 from wintertight.procedure.steps import Missed, PlannedStep, Step
 from wintertight.proof.claims import PartProof
 from wintertight.proof.judge import Bench, prove_parts
@@ -75,19 +77,26 @@ def missed_steps(
         dry=_colourless(trace),
     )
     precedents = trace.precedents
-    found: list[Missed] = []
-    done = 0
-    for i, step in enumerate(steps):
-        rest = [action for following in steps[i + 1 :] for action in following.actions]
-        if step.actions:
-            bench = Bench(card, striding, before, low_degC, product)
-            later = precedents[done + len(step.actions) :]
-            found.append(_without(bench, rest, later, usual))
-        else:
-            found.append(Missed("same"))
-        done += len(step.actions)
-        before = trace.moments[done - 1].state if done else before
-    return tuple(found)
+    states = (before, *(moment.state for moment in trace.moments))
+    ends = list(accumulate(len(step.actions) for step in steps))
+
+    def without(i: int) -> Missed:
+        actions = len(steps[i].actions)
+        if not actions:
+            return Missed("same")
+        bench = Bench(card, striding, states[ends[i] - actions], low_degC, product)
+        rest = [_expecting(moment) for moment in trace.moments[ends[i] :]]
+        return _without(bench, rest, precedents[ends[i] :], usual)
+
+    return tuple(side_by_side(without, len(steps)))
+
+
+def _expecting(moment: Moment) -> Action:
+    """Give the action of a moment, with where colour showed when it was done."""
+    run, until = moment.outcome.run, moment.action.until
+    if run is None or until is None:
+        return moment.action
+    return replace(moment.action, until=replace(until, expect_m3=run.first_colour_m3))
 
 
 def matter_most(steps: Iterable[PlannedStep], count: int = 3) -> tuple[int, ...]:

@@ -16,8 +16,8 @@ import numpy as np
 from wintertight.cold.burst import VERDICT_MARGIN_K
 from wintertight.flow.fittings.workbench import AIR
 from wintertight.flow.replay import Trace, replay
-from wintertight.flow.running import OutletRun
 from wintertight.flow.state import arriving_state
+from wintertight.flow.until import OutletRun
 from wintertight.fluids.product import Product
 from wintertight.procedure.missed import RANK, hazards_met, in_strides
 from wintertight.procedure.mistaken import with_mistake

@@ -18,7 +18,7 @@ from wintertight.flow.losses import (
     WATER_DENSITY,
     fitting_resistance,
 )
-from wintertight.flow.running import Until
+from wintertight.flow.until import Until
 from wintertight.fluids.contents import Contents
 from wintertight.procedure.mistakes import Mistake
 from wintertight.procedure.steps import PlannedStep, Step

@@ -13,9 +13,9 @@ import numpy.typing as npt
 
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.replay import Moment, Trace
-from wintertight.flow.running import COLOUR_SHARE, OutletRun
 from wintertight.flow.state import State
 from wintertight.flow.stream import AIR
+from wintertight.flow.until import COLOUR_SHARE, OutletRun
 from wintertight.procedure.drawn import Drawn
 from wintertight.procedure.responses import MOST_RUNS, Whole, volumes_to_colour
 

@@ -11,7 +11,7 @@ import numpy as np
 import numpy.typing as npt
 
 from wintertight.flow.laminar import FIRST_ARRIVAL, SeriesKernel
-from wintertight.flow.running import COLOUR_SHARE
+from wintertight.flow.until import COLOUR_SHARE
 
 Array = npt.NDArray[np.float64]
 Whole = npt.NDArray[np.int64]

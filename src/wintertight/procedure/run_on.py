@@ -20,9 +20,10 @@ from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.held import Held
 from wintertight.flow.hydraulics import STILL_M3_S, steady_flow
 from wintertight.flow.replay import Moment
-from wintertight.flow.running import Running, Until
+from wintertight.flow.running import Running
 from wintertight.flow.state import State
 from wintertight.flow.stream import AIR
+from wintertight.flow.until import Until
 from wintertight.fluids.contents import Contents
 from wintertight.fluids.product import Product
 from wintertight.proof.judge import Bench

@@ -6,7 +6,7 @@ from types import MappingProxyType
 from typing import Literal
 
 from wintertight.flow.actions import Action
-from wintertight.flow.running import OutletRun
+from wintertight.flow.until import OutletRun
 
 Phase = Literal["make safe", "drain", "set", "fill", "finish"]
 

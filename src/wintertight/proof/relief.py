@@ -26,9 +26,9 @@ def is_relieved(fitting: Fitting, network: CoachNetwork, state: State) -> bool:
         True if its relieving action is done; False if it is not, or if it has none.
     """
     relief = KINDS[fitting.kind].relief
-    controls = [c for c in network.controls.values() if c.part == fitting.id]
     if relief in {"leave tap open", "leave spray open"}:
-        taps = [c for c in controls if c.thing in {"tap", "head"}]
+        controls = network.controls.values()
+        taps = [c for c in controls if c.part == fitting.id and c.thing in {"tap", "head"}]
         return bool(taps) and all(state.settings[c.id] == "open" for c in taps)
     if relief in {"loosen strainer bowl", "loosen filter bowl"}:
         return state.settings.get(f"{fitting.id}/bowl") in {"loose", "off"}

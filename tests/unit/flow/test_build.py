@@ -10,8 +10,8 @@ from wintertight.flow.case import BEST, CAREFUL, PLUG, Case
 from wintertight.flow.hydraulics import half_turned, pipe_network, steady_flow
 from wintertight.flow.losses import EMITTERS, GALLON_PER_MINUTE
 from wintertight.flow.replay import Trace, replay
-from wintertight.flow.running import Until
 from wintertight.flow.state import arriving_state
+from wintertight.flow.until import Until
 from wintertight.fluids.contents import Contents
 from wintertight.units import PSI_PA
 

@@ -7,8 +7,8 @@ from wintertight.flow.actions import Action, refill
 from wintertight.flow.coach_network import CoachNetwork, Pool
 from wintertight.flow.held import PlugHeld
 from wintertight.flow.replay import balance_of, replay
-from wintertight.flow.running import Until
 from wintertight.flow.state import ONLY_AIR, arriving_state
+from wintertight.flow.until import Until
 from wintertight.fluids.contents import Contents
 
 PINK = Contents(glycol=0.5)

@@ -8,8 +8,9 @@ from wintertight.flow.coach_network import CoachNetwork, Gate, Link, Pool
 from wintertight.flow.hydraulics import steady_flow
 from wintertight.flow.replay import replay
 from wintertight.flow.routing import route
-from wintertight.flow.running import Running, Until, run_until
+from wintertight.flow.running import Running, run_until
 from wintertight.flow.state import State, arriving_state
+from wintertight.flow.until import Until
 from wintertight.fluids.contents import Contents
 
 PINK = Contents(rated=1.0)  # moves as water does, so that flows stay as they are

@@ -13,8 +13,8 @@ from wintertight.flow.case import BEST
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.fittings.supply import USUAL_PUMP_OPEN
 from wintertight.flow.replay import Trace, replay
-from wintertight.flow.running import Until
 from wintertight.flow.state import arriving_state
+from wintertight.flow.until import Until
 from wintertight.procedure.drawn import Drawn
 from wintertight.procedure.plan import Plan
 

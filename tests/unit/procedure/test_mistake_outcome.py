@@ -40,7 +40,12 @@ MUST_BURST = {
 }
 """What physics leaves no doubt of: water that nothing moves, or a mixture that is too weak."""
 
-HARMLESS = {("inlet half open", "alone"), ("shower crossing", ""), ("jug ran dry", "run on")}
+HARMLESS = {
+    ("inlet half open", "alone"),
+    ("shower crossing", ""),
+    ("jug ran dry", "run on"),
+    ("low point left open", ""),  # it lets antifreeze out, and the traps have a cup to spare
+}
 """What leaves no part of the middle trailer worse off."""
 
 NO_TAP_SHOWS_IT = {

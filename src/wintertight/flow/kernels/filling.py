@@ -6,14 +6,15 @@ round on the way all the same, that is told, and nothing more is worked out.
 """
 
 import math
-from typing import Final, NamedTuple
+from typing import Final
 
 import numpy as np
 
-from wintertight.flow.kernels.carrying import NO_HOLLOW, Bools, Ints, carry_along
+from wintertight.flow.kernels.carrying import NO_HOLLOW, Ints, carry_along
 from wintertight.flow.kernels.compiled import kernel
 from wintertight.flow.kernels.holding import DISPLACED, RUNS, about, glycol_about
 from wintertight.flow.kernels.parcels import AIR, SHARES, Array
+from wintertight.flow.kernels.rows import Hollows, Laws, Rules, Ways
 from wintertight.flow.kernels.runs import begun_runs, mean_runs
 from wintertight.flow.steady.newton import UNSETTLED, settle
 
@@ -37,117 +38,6 @@ WET: Final = 0.5
 
 AN_INSTANT_S: Final = 1e-9
 """A time that is rounding [s]."""
-
-
-class Ways(NamedTuple):
-    """The legs of all outlets, outlet after outlet, each after all that feed it.
-
-    Attributes:
-        leg_from: where the legs of each outlet begin in the next rows; shape (outlets + 1,).
-        place: place of each leg among the carrying links of its outlet.
-        up, down: nodes it comes from and goes to, numbered for each outlet.
-        hollow: what it holds, or ``NO_HOLLOW``.
-        sign: 1 where it flows from start to end, else -1.
-        spout: for each outlet, the place of its last leg among its legs.
-        nodes: for each outlet, how many nodes its legs touch.
-        source: for each outlet, the node that is fed.
-    """
-
-    leg_from: Ints
-    place: Ints
-    up: Ints
-    down: Ints
-    hollow: Ints
-    sign: Array
-    spout: Ints
-    nodes: Ints
-    source: Ints
-
-
-class Laws(NamedTuple):
-    """The head-loss laws and loops of all outlets, outlet after outlet.
-
-    Attributes:
-        link_from: where the carrying links of each outlet begin; shape (outlets + 1,), like all
-            that say where something begins.
-        loop_from: where its loops begin.
-        loop_head: head that drives each loop [m].
-        mesh_from: where its loops begin in the next row.
-        mesh: +1 or -1 where a link runs with or against a loop, loop after loop.
-        begin_flow: flow of each carrying link to begin from [m3/s].
-        quadratic: loss per flow squared of each carrying link [s2/m5].
-        one_way: which are one-way.
-        pump_from: where its pumps begin.
-        pump_rows: see ``newton.head_losses``.
-        pipe_from: where its pipes begin.
-        pipe_rows: loss per flow, ``f Re`` and viscosity; Reynolds number times viscosity per flow;
-            relative roughness; shape (3, pipes of all outlets).
-        pipe_hollow: what each pipe holds.
-        friction: law of friction.
-    """
-
-    link_from: Ints
-    loop_from: Ints
-    loop_head: Array
-    mesh_from: Ints
-    mesh: Array
-    begin_flow: Array
-    quadratic: Array
-    one_way: Bools
-    pump_from: Ints
-    pump_rows: Array
-    pipe_from: Ints
-    pipe_rows: Array
-    pipe_hollow: Ints
-    friction: int
-
-
-class Hollows(NamedTuple):
-    """Everything on the way that holds anything.
-
-    Attributes:
-        way: how each holds.
-        size: volume of each [m3].
-        parcel_m3: parcel of each [m3].
-        response: row of each in the next two.
-        padded: responses, one row each (see ``runs.push_runs``).
-        kept: shares kept, one row each (see ``runs.mean_runs``).
-        first: what each is full of [1], shape (hollows, 4).
-    """
-
-    way: Ints
-    size: Array
-    parcel_m3: Array
-    response: Ints
-    padded: Array
-    kept: Array
-    first: Array
-
-
-class Rules(NamedTuple):
-    """What is drawn, and when an outlet is shut.
-
-    Attributes:
-        feed: what is drawn [1], shape (4,).
-        ladder_top: share of glycol at the last rung of an even ladder that begins at 0 [1], and ...
-        ladder_logs: ... the logarithm of the viscosity at each rung [m2/s].
-        chunk_m3: volume moved between two looks at the flow [m3].
-        run_on_s: for each outlet, seconds after first colour [s]; nan for none.
-        limit_s: for each outlet, seconds in all [s].
-        limit_m3: volume after which it is given up, beyond what its way holds [m3].
-        shows: share of the supply's strength at which colour shows [1].
-        each_s: seconds between two samples [s].
-    """
-
-    feed: Array
-    ladder_top: float
-    ladder_logs: Array
-    chunk_m3: float
-    run_on_s: Array
-    limit_s: Array
-    limit_m3: float
-    shows: float
-    each_s: float
 
 
 @kernel
@@ -219,7 +109,7 @@ def pipes_at(
         part: what each hollow holds.
 
     Returns:
-        The rows.
+        The rows [s/m2], [1].
     """
     pipes = np.empty(rows.shape)
     last = len(ladder_logs) - 1
@@ -265,7 +155,17 @@ def turn_to(
 
 @kernel
 def seconds_left(row: Array, limit_s: float, limit_m3: float, run_on_s: float) -> float:
-    """Give the seconds until a rule says stop [s]."""
+    """Give the time until a rule says stop.
+
+    Args:
+        row: of one outlet, shape (``SEEN``,).
+        limit_s: time in all [s].
+        limit_m3: volume in all [m3].
+        run_on_s: time after first colour [s]; nan for none.
+
+    Returns:
+        Time left [s].
+    """
     left: float = min(limit_s - row[SECONDS], (limit_m3 - row[VOLUME_M3]) / row[FLOW_M3_S])
     if not np.isnan(row[COLOUR_S]) and not np.isnan(run_on_s):
         left = min(left, row[COLOUR_S] + run_on_s - row[SECONDS])

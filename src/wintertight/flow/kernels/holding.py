@@ -48,7 +48,8 @@ def push(
         in_shares: of these [1].
 
     Returns:
-        ``volumes``, ``shares`` and ``part`` afterwards, and the parcels that left.
+        ``volumes``, ``shares`` and ``part`` afterwards, and the parcels that left: volumes [m3]
+        and shares [1].
     """
     if way == DISPLACED:
         kept, gone = push_plug(volumes, shares, in_volumes, in_shares)
@@ -62,7 +63,18 @@ def push(
 
 @kernel
 def about(way: int, volume: float, volumes: Array, shares: Array, part: Array) -> Array:
-    """Give the mean shares of a hollow [1], shape (4,), as far as they follow quickly."""
+    """Give the mean shares of a hollow, by what came in and went out: quick.
+
+    Args:
+        way: how it holds.
+        volume: of the hollow [m3].
+        volumes: what it holds.
+        shares: what it holds.
+        part: what it holds.
+
+    Returns:
+        Mean shares [1], shape (4,).
+    """
     mean = np.zeros(SHARES)
     if way == RUNS:
         mean += part[IN_ALL:] / volume
@@ -76,12 +88,24 @@ def about(way: int, volume: float, volumes: Array, shares: Array, part: Array) -
 
 @kernel
 def glycol_about(way: int, volume: float, volumes: Array, shares: Array, part: Array) -> float:
-    """Give the share of glycol alone of the same mean [1]."""
-    if way == RUNS:
-        return float(part[IN_ALL] / volume)
-    if way == STIRRED:
-        return float(shares[0, 0])
+    """Give the share of glycol alone of the same mean.
+
+    Args:
+        way: how it holds.
+        volume: of the hollow [m3].
+        volumes: what it holds.
+        shares: what it holds.
+        part: what it holds.
+
+    Returns:
+        Share of glycol [1].
+    """
     glycol = 0.0
-    for i in range(len(volumes)):
-        glycol += volumes[i] * shares[i, 0]
-    return glycol / volume
+    if way == RUNS:
+        glycol = part[IN_ALL]
+    elif way == STIRRED:
+        glycol = shares[0, 0] * volume
+    else:
+        for i in range(len(volumes)):
+            glycol += volumes[i] * shares[i, 0]
+    return max(glycol / volume, 0.0)  # below 0 is rounding

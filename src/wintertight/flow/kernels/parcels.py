@@ -116,13 +116,13 @@ def eased(volumes: Array, shares: Array) -> Parcels:
         begins[1:] |= rounded[1:] != rounded[:-1]
     starts = np.flatnonzero(begins)
     run = np.zeros(count + 1)
-    run[1:] = np.cumsum(volumes)
+    run[1:] = volumes.cumsum()
     edges = np.zeros(len(starts) + 1, dtype=np.int64)
     edges[:-1] = starts
     edges[-1] = count
     joined = run[edges[1:]] - run[edges[:-1]]
     joined_shares = np.empty((len(starts), SHARES))
     for c in range(SHARES):
-        run[1:] = np.cumsum(volumes * shares[:, c])
+        run[1:] = (volumes * shares[:, c]).cumsum()
         joined_shares[:, c] = (run[edges[1:]] - run[edges[:-1]]) / joined
     return joined, joined_shares

@@ -46,7 +46,14 @@ def _overlap_by_transform(long: Array, short: Array) -> Array:
 @kernel
 def _overlap_by_sum(long: Array, short: Array) -> Array:
     """Give the products of a short row with each full stretch of a long one, the short turned."""
-    return np.convolve(long, short, "valid")
+    count = len(short)
+    out = np.zeros(len(long) - count + 1)
+    for k in range(count):
+        factor = short[count - 1 - k]
+        if factor != 0.0:
+            for j in range(len(out)):
+                out[j] += factor * long[k + j]
+    return out
 
 
 overlap = _overlap_by_sum if COMPILED else _overlap_by_transform
@@ -73,14 +80,14 @@ def push_runs(
         in_shares: of these [1].
 
     Returns:
-        ``fed`` and ``part`` afterwards, and the parcels that left.
+        ``fed`` and ``part`` afterwards, and the parcels that left: volumes [m3] and shares [1].
     """
     had = len(fed) - 1
     count = len(in_volumes)
     begun = part[0]
     at = np.zeros(count + 2)
     at[1] = begun
-    at[2:] = begun + np.cumsum(in_volumes)
+    at[2:] = begun + in_volumes.cumsum()
     whole = at[count + 1]
     new = parcels_of(whole, parcel_m3)
     edges = np.minimum(parcel_m3 * np.arange(new + 1), whole)
@@ -101,7 +108,7 @@ def push_runs(
         if brought[c] != 0.0 or part[1 + c] != 0.0:
             run = np.zeros(count + 2)
             run[1] = part[1 + c]
-            run[2:] = part[1 + c] + np.cumsum(in_volumes * in_shares[:, c])
+            run[2:] = part[1 + c] + (in_volumes * in_shares[:, c]).cumsum()
             sums = np.interp(edges, at, run)
             now[1 + had :, c] = (sums[1:] - sums[:-1]) / parcel_m3 - first
             after[1 + c] = run[count + 1] - sums[new]
@@ -111,8 +118,8 @@ def push_runs(
             after[mark] = 1.0
         if after[mark] != 0.0:
             out[:, c] += overlap(response, now[1:, c])
-            into = np.sum(in_volumes * in_shares[:, c])
-            after[IN_ALL + c] += into - np.sum(sizes * out[:, c])
+            into = (in_volumes * in_shares[:, c]).sum()
+            after[IN_ALL + c] += into - (sizes * out[:, c]).sum()
     if after[0] <= DUST_M3:
         after[:MARKS] = 0.0
     skip = 0 if sizes[0] > DUST_M3 else 1
@@ -122,7 +129,15 @@ def push_runs(
 
 @kernel
 def begun_runs(volume: float, shares: Array) -> tuple[Array, Array]:
-    """Give ``fed`` and ``part`` of a line of so much volume [m3] full of one content [1]."""
+    """Begin a line of laminar runs that is full of one content.
+
+    Args:
+        volume: of the line [m3].
+        shares: of the content [1], shape (4,).
+
+    Returns:
+        ``fed`` [1] and ``part`` [m3].
+    """
     part = np.zeros(PART)
     part[IN_ALL:] = volume * shares
     return shares.copy().reshape(1, SHARES), part
@@ -141,7 +156,7 @@ def mean_runs(fed: Array, part: Array, parcel_m3: float, volume: float, kept: Ar
             all parcels.
 
     Returns:
-        The mean.
+        Mean shares [1], shape (4,).
     """
     n = len(fed) - 1
     first, sums = fed[0], part[1:MARKS]
@@ -152,5 +167,5 @@ def mean_runs(fed: Array, part: Array, parcel_m3: float, volume: float, kept: Ar
         weights = ((1.0 - lag) * kept[:n] + lag * kept[1 : n + 1])[::-1] * (parcel_m3 / volume)
         for c in range(SHARES):
             if part[MARKS + c]:
-                mean[c] += np.sum(weights * fed[1:, c])
+                mean[c] += (weights * fed[1:, c]).sum()
     return mean

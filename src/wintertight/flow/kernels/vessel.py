@@ -51,7 +51,7 @@ def push_vessel(
             each = min(left, STIR_STEP * volume)
             if held[AIR] == 0.0 and wet * left > DUST_M3:
                 gap = held - feed
-                if left > each and np.max(np.abs(gap)) < NEARLY_ALIKE:
+                if left > each and np.abs(gap).max() < NEARLY_ALIKE:
                     each = left
                 left -= each
                 # Air that only passes leaves with the liquid of its parcel.

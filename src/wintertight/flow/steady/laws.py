@@ -114,7 +114,7 @@ class Resistance:
     def settled(
         self, loops: Floats, loops_turned: Floats, loop_head: Floats, flow: Floats
     ) -> tuple[Floats, Floats, int, float]:
-        """Let flows that keep continuity settle (see ``newton.settle``)."""
+        """Let flows [m3/s] that keep continuity settle (see ``newton.settle``)."""
         laws = self.laws
         return settle(
             loops,

@@ -48,7 +48,7 @@ def head_losses(
     Args:
         flow: of each carrying link [m3/s]: pipes, then loss links, then pumps.
         friction: law of pipe friction.
-        pipes: a row each of loss per flow and ``f Re`` [s/m2], Reynolds number per flow [s/m3],
+        pipes: a row each of loss per flow and ``f Re`` [s/m2], Reynolds number per flow,
             relative roughness [1]; shape (3, pipes).
         quadratic: loss per flow squared of each link [s2/m5].
         pumps: a row each of shut-off head [m], coefficient [m/(m3/s)^n], exponent [1], flow at
@@ -58,7 +58,7 @@ def head_losses(
         back_slope: how steeply these resist flow from end to start [s/m2]; 0 for an odd law.
 
     Returns:
-        Head losses and slopes.
+        Head losses [m] and slopes [s/m2].
     """
     size = np.abs(flow)
     slope = quadratic * size
@@ -93,9 +93,19 @@ def head_losses(
 
 @kernel
 def turns_of(loops: Floats, loops_turned: Floats, slope: Floats, unspent: Floats) -> Floats:
-    """Give what has to run round each loop [m3/s] to spend the head that is left over [m]."""
+    """Give what has to run round each loop to spend the head that is left over.
+
+    Args:
+        loops: one row a loop, +1 or -1 where a link runs with or against it.
+        loops_turned: the same, turned.
+        slope: of the law of each link [s/m2].
+        unspent: head left over in each loop [m].
+
+    Returns:
+        Flow round each loop [m3/s].
+    """
     if len(unspent) == 1:
-        one: Floats = unspent / np.sum(loops[0] * loops[0] * slope)
+        one: Floats = unspent / (loops[0] * loops[0] * slope).sum()
         return one
     return np.linalg.solve((loops * slope) @ loops_turned, unspent)  # type: ignore[return-value]
 
@@ -141,13 +151,13 @@ def settle(
         unspent = loop_head - loops @ lost
         turn = turns_of(loops, loops_turned, slope, unspent)
         step = turn @ loops
-        change = np.max(np.abs(step))
-        if change <= max(_RELATIVE_CHANGE * np.max(np.abs(flow)), _LEAST_CHANGE_M3_S):
+        change = np.abs(step).max()
+        if change <= max(_RELATIVE_CHANGE * np.abs(flow).max(), _LEAST_CHANGE_M3_S):
             # What is left is rounding: a search along it would follow noise.
             flow = flow + step
             lost, slope = head_losses(flow, friction, pipes, quadratic, pumps, one_way, back_slope)
             return flow, lost, steps, change
-        fall = np.sum(turn * unspent)
+        fall = (turn * unspent).sum()
         # The whole step, unless it overshoots; then close in on where the energy is least.
         share, low, high = 1.0, 0.0, 1.0
         low_fall, high_fall = fall, 0.0
@@ -155,7 +165,7 @@ def settle(
             lost, slope = head_losses(
                 flow + share * step, friction, pipes, quadratic, pumps, one_way, back_slope
             )
-            now = np.sum(turn * (loop_head - loops @ lost))
+            now = (turn * (loop_head - loops @ lost)).sum()
             if now >= -0.5 * fall and (tries == 0 or now <= 0.5 * fall):
                 break
             # False position; the end that stays is halved so that a kink cannot hold it.
@@ -168,8 +178,8 @@ def settle(
             if tries < _MOST_SEARCHES - 1:
                 share = low + (high - low) * low_fall / (low_fall - high_fall)
         flow = flow + share * step
-        change = np.max(np.abs(step))
-        if change <= max(_RELATIVE_CHANGE * np.max(np.abs(flow)), _LEAST_CHANGE_M3_S):
+        change = np.abs(step).max()
+        if change <= max(_RELATIVE_CHANGE * np.abs(flow).max(), _LEAST_CHANGE_M3_S):
             return flow, lost, steps, change
     return flow, lost, _MOST_STEPS, change
 

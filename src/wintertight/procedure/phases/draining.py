@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from wintertight.coach.card import Fitting
 from wintertight.coach.kinds import KINDS
 from wintertight.flow.actions import Action
-from wintertight.flow.running import Until
+from wintertight.flow.until import Until
 from wintertight.procedure.job import Job, step
 from wintertight.procedure.steps import Step
 

@@ -1,7 +1,7 @@
 """One outlet at a time until colour, and on."""
 
 from wintertight.flow.actions import Action
-from wintertight.flow.running import Until
+from wintertight.flow.until import Until
 from wintertight.procedure.job import Job, step
 from wintertight.procedure.steps import Step
 
