@@ -27,7 +27,7 @@ $(VENV)/.run: pyproject.toml | $(BIN)/python
 	$(call set_up,,Setting up $(VENV) to run (once; 55 MB to fetch) ...)
 
 $(VENV)/.test: pyproject.toml | $(BIN)/python
-	$(call set_up,[test],Setting up $(VENV) to test (once; up to 130 MB to fetch) ...)
+	$(call set_up,[test],Setting up $(VENV) to test (once; up to 200 MB to fetch) ...)
 	@touch $(VENV)/.run
 
 .PHONY: plan

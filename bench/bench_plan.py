@@ -1,85 +1,62 @@
-"""A whole plan of the demo coach, and one replay of it against EPANET's in the same run."""
+"""A whole plan of two demo coaches, warm, and what leaving out every step once adds to it.
+
+The reference of the same run is one steady solve of the demo coach by EPANET, its file read: how
+many of these a plan costs.
+"""
 
 import tempfile
 import time
-from collections.abc import Callable, Iterator
-from contextlib import ExitStack
+from collections.abc import Iterator
 from pathlib import Path
 
-from tests.engines.epanet_twin import opened_for_fronts
+import numpy as np
+
+from bench.timing import best_ms
+from tests.engines.coach_twin import WATER_M2_S, hollow_twin
+from tests.engines.epanet_twin import opened_for_timing
+from tests.engines.fleet import CARDS, drawing
+from wintertight.coach.card import Card
 from wintertight.coach.load import load_card
-from wintertight.flow.actions import Action, with_outlet_open
-from wintertight.flow.build import build_network
-from wintertight.flow.case import PLUG
-from wintertight.flow.coach_network import CoachNetwork
-from wintertight.flow.hydraulics import passes, pipe_network
-from wintertight.flow.replay import replay
-from wintertight.flow.state import State, arriving_state
-from wintertight.flow.until import Until
-from wintertight.fluids.contents import Contents
 from wintertight.fluids.product import Product
 from wintertight.procedure.plan import plan_coach
+from wintertight.units import GALLON_M3
 
-CARD = Path(__file__).parents[1] / "src/wintertight/demo/cards/middle-travel-trailer.toml"
-ROUNDS = 5
-EACH_S = 30.0
-WATER_M2_S = 1.3e-6
-DRAWING = {
-    "jug-hose": "in the jug",
-    "jug-valve": "along",
-    "tank-valve": "across",
-    "heater-cold-valve": "across",
-    "heater-hot-valve": "across",
-    "bypass-valve": "along",
-    "pump/switch": "on",
-}
-
-
-def best_ms(work: Callable[[], object]) -> float:
-    """Give the shortest time over some rounds, the first of which warms up [ms]."""
-    times = []
-    for _ in range(ROUNDS + 1):
-        begin = time.perf_counter()
-        work()
-        times.append(time.perf_counter() - begin)
-    return 1e3 * min(times[1:])
-
-
-def drawing(coach: CoachNetwork) -> State:
-    """Give the coach as it draws from the jug, past its heater."""
-    state = arriving_state(coach)
-    for control, setting in DRAWING.items():
-        state = state.with_setting(control, setting)
-    return state.with_feed("jug-hose", Contents(glycol=0.5))
+PINK = Product("pink", 0.5, 0.0, -45.6, -12.2, GALLON_M3)
+LOW_DEGC = -23.3
+NAMES = ("middle-travel-trailer", "full-fifth-wheel")
+ROUNDS = 3
 
 
 def measure() -> Iterator[str]:
-    """Give a line for the plan, and one for the replay beside the other engine."""
-    card = load_card(CARD)
-    pink = Product("pink", 0.5, 0.0, -45.6, -12.2, 0.003785)
-    whole = best_ms(lambda: plan_coach(card, pink, -23.3))
-    yield f"whole plan of the demo coach, without missed steps, warm: {whole:.0f} ms"
-    coach = build_network(card, PLUG)
-    state = drawing(coach)
-    actions = [Action("run", outlet, until=Until(seconds=EACH_S)) for outlet in coach.outlets]
-    ours = best_ms(lambda: replay(coach, state, actions))
-    network = pipe_network(coach)
-    with ExitStack() as stack:
-        solves = []
-        for outlet in coach.outlets:
-            folder = Path(stack.enter_context(tempfile.TemporaryDirectory()))
-            solve = opened_for_fronts(
-                network,
-                passes(coach, with_outlet_open(coach, state, outlet)),
-                WATER_M2_S,
-                folder,
-                supply={coach.sources["jug-hose"].node: 1.0},
-                duration_s=EACH_S,
-            )
-            solves.append(stack.enter_context(solve))
-        theirs = best_ms(lambda: [solve() for solve in solves])
-    yield (
-        f"replay of {len(actions)} outlets, {EACH_S:.0f} s each, plug flow, viscosity as it "
-        f"changes: {ours:.0f} ms; EPANET, one viscosity, looks each second: {theirs:.1f} ms, "
-        f"ratio {ours / theirs:.1f}"
-    )
+    """Give a line for each coach."""
+    solve_ms = _epanet_solve_ms()
+    for name in NAMES:
+        card = load_card(next(path for path in CARDS if path.stem == name))
+        plan_coach(card, PINK, LOW_DEGC)
+        whole, missed = (
+            min(_seconds(card, with_missed_steps=asked) for _ in range(ROUNDS))
+            for asked in (False, True)
+        )
+        yield (
+            f"whole plan of {name}, warm: {1e3 * whole:.0f} ms; every step left out once: "
+            f"{missed - whole:.2f} s more on all cores; one steady solve by EPANET "
+            f"{solve_ms:.3f} ms, ratio {1e3 * whole / solve_ms:.0f} and "
+            f"{1e3 * (missed - whole) / solve_ms:.0f}"
+        )
+
+
+def _seconds(card: Card, *, with_missed_steps: bool) -> float:
+    begin = time.perf_counter()
+    plan_coach(card, PINK, LOW_DEGC, with_missed_steps=with_missed_steps)
+    return time.perf_counter() - begin
+
+
+def _epanet_solve_ms() -> float:
+    here = drawing(next(path for path in CARDS if path.stem == NAMES[0]))
+    twin = hollow_twin(here.coach)
+    everything = np.ones(len(twin.link_ids), dtype=np.bool_)
+    with (
+        tempfile.TemporaryDirectory() as folder,
+        opened_for_timing(twin, everything, WATER_M2_S, Path(folder)) as solve,
+    ):
+        return best_ms(solve)

@@ -133,3 +133,12 @@ def test_a_copy_goes_its_own_way() -> None:
         pushed(twin, (0.1, 0.3), forward=False)
         assert (held.mean() == mean).all()
         assert (held.sections() == sections).all()
+
+
+def test_the_quick_mean_is_the_mean() -> None:
+    """Guards what viscosities are read from: in less out, with small pushes and after a turn."""
+    line = runs(3, glycol=0.3)
+    for volume, glycol, forward in ((0.003, 0.0, True), (0.4, 0.5, True), (0.002, 0.1, False)):
+        pushed(line, (volume, glycol), forward=forward)
+        assert line.about() == pytest.approx(line.mean(), abs=1e-12)
+        assert line.glycol_about() == pytest.approx(line.mean()[GLYCOL], abs=1e-12)

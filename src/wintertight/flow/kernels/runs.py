@@ -118,6 +118,7 @@ def push_runs(
             after[mark] = 1.0
         if after[mark] != 0.0:
             out[:, c] += overlap(response, now[1:, c])
+        if after[mark] != 0.0 or first != 0.0 or brought[c] != 0.0:
             into = (in_volumes * in_shares[:, c]).sum()
             after[IN_ALL + c] += into - (sizes * out[:, c]).sum()
     if after[0] <= DUST_M3:

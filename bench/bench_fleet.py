@@ -1,0 +1,53 @@
+"""Gallons of ten thousand coaches on two cores, compiled, against the same source plain on one.
+
+Each is drawn from one of the demo's cards, with lines as its spreads let them be, and every outlet
+is run by its plan: colour, then the run-on. What the plain run gives for its few must be the same.
+"""
+
+import json
+import os
+import subprocess
+import sys
+from collections.abc import Iterator
+from typing import Any
+
+import numpy as np
+
+from wintertight.flow.kernels.compiled import ASKED_BY
+
+COACHES, CORES, CHECKED = 10_000, 2, 12
+
+
+def measure() -> Iterator[str]:
+    """Give the lines, each from a process of its own."""
+    many, few = _gallons("1", COACHES, CORES), _gallons("0", CHECKED, 1)
+    if not many["compiled"] or few["compiled"]:
+        yield "gallons of many coaches: nothing was compiled; install the fleet extra"
+        return
+    all_gallons = np.array(many["gallons"])
+    of_card = all_gallons.reshape(-1, len(all_gallons) // (CHECKED // 2))
+    apart = np.abs(of_card[:, :2].ravel() - np.array(few["gallons"])).max()
+    each, each_plain = many["seconds"] / len(all_gallons), few["seconds"] / len(few["gallons"])
+    low, middle, high = np.nanquantile(all_gallons, [0.05, 0.5, 0.95])
+    yield (
+        f"gallons of {len(all_gallons)} coaches on {CORES} cores, compiled: "
+        f"{many['seconds']:.0f} s, {1e3 * each:.1f} ms a coach; plain on one core "
+        f"{1e3 * each_plain:.0f} ms a coach, ratio {each_plain / each:.0f}"
+    )
+    yield (
+        f"the same: {low:.1f}/{middle:.1f}/{high:.1f} gal (5/50/95 %), "
+        f"{int(np.isnan(all_gallons).sum())} left to the plain engine; the {len(few['gallons'])} "
+        f"that both did at most {apart:.1e} gal apart"
+    )
+
+
+def _gallons(asked: str, coaches: int, cores: int) -> dict[str, Any]:
+    done = subprocess.run(  # noqa: S603 - our own module
+        [sys.executable, "-m", "bench.fleet_gallons", str(coaches), str(cores)],
+        env={**os.environ, ASKED_BY: asked, "OPENBLAS_NUM_THREADS": "1"},
+        capture_output=True,
+        check=True,
+        text=True,
+    )
+    found: dict[str, Any] = json.loads(done.stdout)
+    return found
