@@ -32,3 +32,19 @@ def test_refuses_impossible_products() -> None:
         Product("x", 0.7, 0.5, None, None, 0.003785)
     with pytest.raises(OutOfRange):
         Product("x", 0.7, None, None, None, 0.0)
+
+
+def test_forty_by_volume_is_a_third_by_mass() -> None:
+    """Guards the alcoholometer's pair of 40 % by volume and 33.3 % by mass at 20 degC."""
+    # The pair and both densities are those of the alcoholometric tables, from memory.
+    mass_share, ethanol, water = 0.333, 789.24, 998.2
+    parts = mass_share / ethanol, (1.0 - mass_share) / water
+    before = Product("spirit", None, 0.40, None, None, 0.003785).contents().ethanol
+    assert before == pytest.approx(parts[0] / sum(parts), abs=5e-4)
+    assert Product("water", 0.0, None, None, None, 0.003785).contents() == Contents()
+
+
+def test_an_empty_container_is_named() -> None:
+    """Guards the message: it says which product holds nothing."""
+    with pytest.raises(OutOfRange, match="container of pink must hold something"):
+        Product("pink", 0.4, None, None, None, -1.0)

@@ -1,5 +1,8 @@
+from pathlib import Path
+
 import pytest
 
+import wintertight.fluids
 from wintertight.fluids.tables import read_table, table_names
 from wintertight.sources import SOURCES
 
@@ -11,3 +14,10 @@ def test_each_table_says_where_it_comes_from(name: str) -> None:
     assert table.head["source"] in SOURCES
     assert table.head["place"]
     assert len({len(column) for column in table.columns.values()}) == 1
+
+
+def test_every_shipped_table_is_listed() -> None:
+    """Guards the list of tables against the files that are shipped."""
+    folder = Path(wintertight.fluids.__file__).parent / "data"
+    assert table_names() == tuple(sorted(path.stem for path in folder.glob("*.csv")))
+    assert len(table_names()) > 1
