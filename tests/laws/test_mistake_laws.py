@@ -16,7 +16,7 @@ from wintertight.procedure.mistake_outcome import (
 from wintertight.procedure.mistakes import Mistake, possible_mistakes
 from wintertight.procedure.plan import Plan
 
-FEW = settings(max_examples=8)
+FEW = settings(max_examples=5)
 RUNS = ("kitchen.hot", "kitchen.cold")
 
 

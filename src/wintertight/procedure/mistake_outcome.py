@@ -191,9 +191,6 @@ def mistaken_trace(plan: Plan, mistake: Mistake) -> Trace:
 def _as_planned(plan: Plan) -> tuple[Trace, tuple[PartProof, ...]]:
     """Give the job done rightly, worked out in the same strides."""
     network = in_strides(plan.careful.network)
-    # Strides do not grow: a colour that comes late inside a long one would be seen later still.
-    case = replace(network.case, longest_chunk_m3=network.case.chunk_m3)
-    network = replace(network, case=case)
     actions = [action for p in plan.steps for action in p.step.actions]
     trace = replay(network, arriving_state(network), actions)
     return trace, prove_parts(_bench(plan, trace, plan.product))
