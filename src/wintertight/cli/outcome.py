@@ -52,14 +52,7 @@ def outcome(arguments: Sequence[str]) -> int:
     except WintertightError as error:
         return _complained(error)
     except Exception as error:  # noqa: BLE001 - no traceback ever reaches a user
-        if os.environ.get(TRACEBACK) == "1":
-            traceback.print_exc()
-        what = _on_one_line(f"{type(error).__name__}: {error}".removesuffix(": "))
-        message = (
-            f"a fault of the program: {what[: LONGEST_MESSAGE // 2]}; please report it;"
-            f" run with {TRACEBACK}=1 for details"
-        )
-        return _complained(ProgramFault(message))
+        return _complained(program_fault(error))
 
 
 def _carried_out(arguments: list[str]) -> int:
@@ -106,16 +99,39 @@ def _stop_writing() -> None:
 
 def _complained(error: WintertightError) -> int:
     """Print the one line of an error; give its exit status."""
+    if sys.stderr is not None:
+        with suppress(OSError):
+            sys.stderr.write(f"{error.code} {place_and_message(error)}\n")
+            sys.stderr.flush()
+    return UNUSABLE if isinstance(error, InputError) else FAULT
+
+
+def place_and_message(error: WintertightError) -> str:
+    """Give an error on one line that is not too long, without its code."""
     place, message = _on_one_line(str(error.place)), _on_one_line(error.message)
     if len(place) > LONGEST_PLACE:
         place = "..." + place[3 - LONGEST_PLACE :]
     if len(message) > LONGEST_MESSAGE:
         message = message[: LONGEST_MESSAGE - 3] + "..."
-    if sys.stderr is not None:
-        with suppress(OSError):
-            sys.stderr.write(f"{error.code} {place}{': ' if place else ''}{message}\n")
-            sys.stderr.flush()
-    return UNUSABLE if isinstance(error, InputError) else FAULT
+    return f"{place}{': ' if place else ''}{message}"
+
+
+def program_fault(error: Exception) -> ProgramFault:
+    """Make a fault of the program of the exception being handled, which nobody thought of.
+
+    Args:
+        error: the exception.
+
+    Returns:
+        The fault; its traceback has been printed where the environment asks for it.
+    """
+    if os.environ.get(TRACEBACK) == "1":
+        traceback.print_exc()
+    what = _on_one_line(f"{type(error).__name__}: {error}".removesuffix(": "))
+    return ProgramFault(
+        f"a fault of the program: {what[: LONGEST_MESSAGE // 2]}; please report it;"
+        f" run with {TRACEBACK}=1 for details"
+    )
 
 
 def _on_one_line(text: str) -> str:

@@ -8,7 +8,7 @@ import typer
 
 from wintertight.cli.answer import NOT_SAFE, SAFE_TO_LEAVE, Answer, json_text
 from wintertight.cli.asked import choice, language_named, quantity, system_named
-from wintertight.cli.stock import BUNDLED, product_for, shop_list
+from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, product_for, shop_list
 from wintertight.cli.written import can_be_written, write_whole
 from wintertight.errors import Place, QuantityError
 
@@ -103,7 +103,7 @@ def plan(  # noqa: PLR0913 - one parameter for each option
         told = wrong_settings_screen(planned, outcomes_of(planned), spoken, system)
         said.extend(["", told, ""] if told else [])
     if list_file == BUNDLED:
-        said.append(f"Antifreeze from the {BUNDLED} list; give yours with --shop FILE.")
+        said.append(BUNDLED_NOTE)
     if pdf is not None:
         said.append(f"Job sheet: {pdf}")
     return Answer("\n".join(said), status)

@@ -9,7 +9,7 @@ import typer
 from wintertight.cli.answer import NOT_SAFE, SAFE_TO_LEAVE, Answer, json_text
 from wintertight.cli.asked import language_named, system_named
 from wintertight.cli.plan import SCHEMA, design_low_degC
-from wintertight.cli.stock import BUNDLED, BY_OPTION, product_for, shop_list
+from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, BY_OPTION, product_for, shop_list
 from wintertight.errors import Place
 
 if TYPE_CHECKING:
@@ -75,7 +75,7 @@ def prove(  # noqa: PLR0913 - one parameter for each option
     if proved.unknown:
         said.append(f"The record does not speak of: {', '.join(proved.unknown)}.")
     if list_file == BUNDLED:
-        said.append(f"Antifreeze from the {BUNDLED} list; give yours with --shop FILE.")
+        said.append(BUNDLED_NOTE)
     return Answer("\n".join(said), status)
 
 

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 BESIDE = "shop.toml"
 BUNDLED = "bundled example"
 """What the list is called that comes with the program."""
+BUNDLED_NOTE = f"Antifreeze from the {BUNDLED} list; give yours with --shop FILE."
 BY_OPTION = Place(field="--product")
 
 
@@ -60,8 +61,6 @@ def product_for(
     Raises:
         ChoiceError: nobody names one, or the shop does not have it.
     """
-    from wintertight.coach.shop import find_product
-
     there = ", ".join(product.name for product in shop.products) or "none"
     if named is not None:
         place = by
@@ -70,6 +69,25 @@ def product_for(
     else:
         message = f"the card names no antifreeze; expected --product, one of: {there}"
         raise ChoiceError(message, Place(file, field="antifreeze.product"))
+    return named_product(named, shop, place)
+
+
+def named_product(named: str, shop: "Shop", place: Place = BY_OPTION) -> "Product":
+    """Find a product.
+
+    Args:
+        named: its name.
+        shop: who sells it.
+        place: where it was named, for the message.
+
+    Returns:
+        The product.
+
+    Raises:
+        ChoiceError: the shop does not have it.
+    """
+    from wintertight.coach.shop import find_product
+
     try:
         return find_product(shop, named)
     except ChoiceError as error:

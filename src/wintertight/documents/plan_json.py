@@ -13,7 +13,7 @@ from wintertight.documents.plan_sources import sources_of
 from wintertight.fluids.contents import Contents
 from wintertight.fluids.slush import freezing_point, ice_fraction
 from wintertight.procedure.bands import Band
-from wintertight.procedure.plan import Plan
+from wintertight.procedure.plan import Plan, Purchase
 from wintertight.procedure.steps import Missed, PlannedStep
 from wintertight.proof.claims import PartProof
 from wintertight.sources import cite
@@ -59,14 +59,9 @@ def plan_object(
         "design_low_degC": float(plan.low_degC),
         "verdict": plan.verdict,
         "verdict_text": verdict_of_plan(plan, language, system, recorded=recorded),
-        "antifreeze_m3": _band(plan.antifreeze),
-        "antifreeze_buy": {
-            "product": plan.buy.product,
-            "container_m3": float(plan.buy.container_m3),
-            "count": int(plan.buy.count),
-            "spare": int(plan.buy.spare),
-        },
-        "duration_s": _band(plan.duration),
+        "antifreeze_m3": band_object(plan.antifreeze),
+        "antifreeze_buy": purchase_object(plan.buy),
+        "duration_s": band_object(plan.duration),
         "steps": [_step(plan, step, language, system) for step in plan.steps],
         "parts": [_part(plan, part, language, system) for part in plan.parts],
         "held_in": _held_in(plan, language),
@@ -98,8 +93,19 @@ def plan_object(
     }
 
 
-def _band(band: Band) -> Plain:
+def band_object(band: Band) -> Plain:
+    """Give a band as plain data."""
     return {"p05": float(band.p05), "p50": float(band.p50), "p95": float(band.p95)}
+
+
+def purchase_object(buy: Purchase) -> Plain:
+    """Give what to bring as plain data."""
+    return {
+        "product": buy.product,
+        "container_m3": float(buy.container_m3),
+        "count": int(buy.count),
+        "spare": int(buy.spare),
+    }
 
 
 def _held_in(plan: Plan, language: str) -> Plain:
@@ -110,7 +116,7 @@ def _held_in(plan: Plan, language: str) -> Plain:
         "draws": int(held.draws),
         "coach": int(held.coach),
         "weakest": held.weakest or None,
-        "left": _band(held.left) if drawn else None,
+        "left": band_object(held.left) if drawn else None,
     }
     return _with_reasons(values, {"weakest": "nothing holds", "left": "nothing drawn"}, language)
 

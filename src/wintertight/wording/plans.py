@@ -45,7 +45,7 @@ def bring_line(buy: Purchase, language: str = "en", system: System = "us") -> st
 
 def minutes_line(duration_s: float, language: str = "en") -> str:
     """Give how long the job takes, to five minutes."""
-    return say("phrase", "minutes", language, time=_to_five_minutes(duration_s))
+    return say("phrase", "minutes", language, time=to_five_minutes(duration_s))
 
 
 def held_line(plan: Plan, language: str = "en") -> str | None:
@@ -72,7 +72,7 @@ def used_line(plan: Plan, language: str = "en", system: System = "us") -> str:
         language,
         volume=in_words(plan.antifreeze.p50, "volume", system),
         product=plan.product.name,
-        time=_to_five_minutes(plan.duration.p50),
+        time=to_five_minutes(plan.duration.p50),
     )
 
 
@@ -125,6 +125,16 @@ def _odd_low(plan: Plan, language: str, system: System) -> Iterator[str]:
         yield finding_text(odd, plan.card, language, system)
 
 
-def _to_five_minutes(duration_s: float) -> str:
-    rounded = max(1, round(duration_s / FIVE_MINUTES_S)) * FIVE_MINUTES_S
-    return in_words(rounded, "time", "metric")
+def five_minutes_s(duration_s: float) -> float:
+    """Give a time as a job is told, to five minutes and never none [s].
+
+    Example:
+        >>> five_minutes_s(40.0), five_minutes_s(2210.0)
+        (300.0, 2100.0)
+    """
+    return max(1, round(duration_s / FIVE_MINUTES_S)) * FIVE_MINUTES_S
+
+
+def to_five_minutes(duration_s: float) -> str:
+    """Give how long a job takes in words, to five minutes."""
+    return in_words(five_minutes_s(duration_s), "time", "metric")
