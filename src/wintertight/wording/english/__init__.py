@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from wintertight.wording.english import coach, mistakes, paper, proofs, steps
+from wintertight.wording.english import coach, fleet, mistakes, paper, proofs, steps
 
 ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
     {
@@ -32,6 +32,7 @@ ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "heat": coach.SOURCES_OF_HEAT,
         "finding": coach.FINDINGS,
         "label": paper.LABELS,
+        "fleet": fleet.FLEET,
         "mistake": mistakes.MISTAKES,
         "mistake outcome": mistakes.OUTCOMES,
         "mistake settle": mistakes.SETTLE,
