@@ -60,3 +60,9 @@ soak: $(VENV)/.test ## long sweeps: ten thousand cards with something wrong in t
 .PHONY: docs
 docs: $(VENV)/.test ## write the generated manual pages anew
 	@OPENBLAS_NUM_THREADS=1 $(BIN)/python -m docs.generate
+
+.PHONY: mutants
+mutants: $(VENV)/.test ## change the physics one place at a time and see which changes no test notices (an hour)
+	@$(PIP) mutmut
+	@OPENBLAS_NUM_THREADS=1 PYTHONDONTWRITEBYTECODE=1 nice $(BIN)/python -m mutmut run --max-children $(JOBS)
+	@$(BIN)/python -m mutmut results
