@@ -48,7 +48,10 @@ def test_each_coach_is_what_its_plan_says(door: Door, folder: Path) -> None:
     assert [coach["file"] for coach in found["coaches"]] == list(GOOD)
     for coach in found["coaches"]:
         plan = door("plan", folder / coach["file"], "--quick", "--json").object()
-        assert {key: coach[key] for key in SAME_AS_PLAN} == {key: plan[key] for key in SAME_AS_PLAN}
+        for key in SAME_AS_PLAN:
+            # Sums of another process may differ in the last digit, by where its arrays lie.
+            numbers = isinstance(plan[key], dict) and key in {"antifreeze_m3", "duration_s"}
+            assert coach[key] == (pytest.approx(plan[key], rel=1e-12) if numbers else plan[key])
         assert found["shop"] == plan["shop"] | {"list": str(folder / "shop.toml")}
     totals = found["totals"]
     assert [totals[key] for key in ("coaches", "failed", "safe", "gap", "unproven")] == [
