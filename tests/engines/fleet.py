@@ -11,7 +11,7 @@ from wintertight.flow.case import PLUG
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.state import State, arriving_state
 from wintertight.fluids.product import Product
-from wintertight.procedure.pump_method import pump_job, steps_before_filling
+from wintertight.procedure.methods.pump_steps import pump_job, steps_before_filling
 
 CARDS = sorted((Path(__file__).parents[2] / "src/wintertight/demo/cards").glob("*.toml"))
 WATERY = Product("water of another name", None, None, None, None, 1e-3)

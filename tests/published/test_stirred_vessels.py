@@ -18,8 +18,8 @@ from wintertight.flow.state import WATER, Books, all_held, arriving_state
 from wintertight.flow.stream import AIR, RATED
 from wintertight.flow.until import Until
 from wintertight.fluids.contents import DUST, Contents
+from wintertight.procedure.methods.pump_steps import pump_job, steps_before_filling
 from wintertight.procedure.phases.draining import washed_through_m3
-from wintertight.procedure.pump_method import pump_job, steps_before_filling
 from wintertight.wording.steps import step_text
 
 FED = Contents(rated=1.0)

@@ -19,7 +19,7 @@ from wintertight.cold.burst import ReasonKey
 from wintertight.fluids.slush import WhyNull
 from wintertight.procedure.handling import HANDLING_S
 from wintertight.procedure.hazards import HAZARDS
-from wintertight.procedure.plan import METHODS
+from wintertight.procedure.methods.table import NAMES
 from wintertight.procedure.record import ReadingKind
 from wintertight.procedure.steps import PHASES, Missed
 from wintertight.proof.claims import Claim, EvidenceKind, Verdict
@@ -68,7 +68,7 @@ EMITTED: dict[str, set[str]] = {
     "caution": CAUTIONS,
     "hazard": {h.key for h in HAZARDS},
     "phase": set(PHASES),
-    "method": set(METHODS),
+    "method": set(NAMES),
     "thing": THINGS,
     "setting": SETTINGS | keywords("procedure", "step", "setting"),
     "claim": set(get_args(Claim)),

@@ -1,0 +1,1 @@
+"""How each method is worked out, one module each."""

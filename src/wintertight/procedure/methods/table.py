@@ -1,0 +1,13 @@
+"""Which methods have a name, and how each of those that can be planned is worked out."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from wintertight.procedure.methods import pump
+from wintertight.procedure.methods.worked import WorkOut
+
+NAMES = ("pump", "hand-pump", "air", "air-then-pump", "drain", "hold")
+"""Every method that has a name here."""
+
+METHODS: Mapping[str, WorkOut] = MappingProxyType({"pump": pump.work_out})
+"""The methods that can be planned, by name."""
