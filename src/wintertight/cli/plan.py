@@ -28,7 +28,7 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     ] = None,
     method: Annotated[
         str,
-        typer.Option("--method", metavar="M", help="pump, hand-pump, air, air-then-pump, drain"),
+        typer.Option("--method", metavar="M", help="how it is done; only pump can be planned yet"),
     ] = "pump",
     product: Annotated[
         str | None,
