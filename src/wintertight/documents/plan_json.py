@@ -172,7 +172,7 @@ def _missed(plan: Plan, missed: Missed | None, language: str, system: System) ->
     return {
         "outcome": missed.outcome,
         "parts": list(missed.parts),
-        "water_m3": float(missed.water_m3),
+        "water_m3": round(float(missed.water_m3), 9),
         "noticed": missed.noticed,
         **({"hazard": missed.hazard} if missed.hazard else {}),
         "text": missed_text(missed, plan.card, language, system),

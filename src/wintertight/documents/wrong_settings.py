@@ -53,7 +53,7 @@ def wrong_settings_list(
             "outcome": outcome.outcome,
             "parts": list(outcome.parts),
             "bursting": list(outcome.bursting),
-            "water_m3": float(outcome.water_m3),
+            "water_m3": round(float(outcome.water_m3), 9),
             "signs": [_sign(plan, sign, language) for sign in outcome.signs],
             "noticed": outcome.noticed,
             "extra_jugs": int(outcome.jugs),
