@@ -8,8 +8,10 @@ import pytest
 from wintertight.errors import OutOfRange
 from wintertight.fluids import ethanol, glycol
 from wintertight.fluids.contents import Contents
+from wintertight.fluids.curve import MonotoneCurve
 from wintertight.fluids.slush import freezing_point, ice_fraction
 from wintertight.fluids.transport import kinematic_viscosity, transport, viscosity_ladder
+from wintertight.fluids.water import density_water, viscosity_water
 
 Share = Callable[[float], float]
 
@@ -127,3 +129,20 @@ def test_the_coldest_that_flows_is_the_table_s_coldest() -> None:
     """Guards that the ends of the range belong to it."""
     assert transport(Contents(glycol=0.55), -35.0).viscosity_Pa_s is not None
     assert transport(Contents(glycol=0.55), 40.0).viscosity_Pa_s is not None
+
+
+@pytest.mark.parametrize("of_water", [density_water, viscosity_water])
+def test_water_is_known_from_undercooled_to_boiling(of_water: Share) -> None:
+    """Guards that both ends are known and nothing beyond them, and that the range is named."""
+    said = "^WT-200 water's properties are known here from -20 to 100 degC$"
+    for beyond in (-20.1, 100.1, float("inf")):
+        with pytest.raises(OutOfRange, match=said):
+            of_water(beyond)
+    assert of_water(-20.0) > of_water(100.0) > 0.0
+
+
+@pytest.mark.parametrize("y", [(0.0, 0.5, 0.3), (0.0, -0.5, -0.3), (0.0, -0.5, -0.5)])
+def test_a_curve_that_turns_a_little_is_refused(y: tuple[float, ...]) -> None:
+    """Guards that a small turn or rest among printed points is refused like a large one."""
+    with pytest.raises(ValueError, match=r"^points must rise in x and strictly rise or fall in y$"):
+        MonotoneCurve((0.0, 1.0, 2.0), y)

@@ -13,7 +13,9 @@ from wintertight.coach.load import load_card
 from wintertight.cold.burst import VERDICT_MARGIN_K
 from wintertight.flow.build import build_network
 from wintertight.flow.case import BEST
+from wintertight.flow.held import PlugHeld
 from wintertight.flow.state import State, arriving_state
+from wintertight.flow.stream import Stream, shares_of
 from wintertight.fluids.contents import Contents
 from wintertight.fluids.product import Product
 from wintertight.proof.claims import Evidence, PartProof
@@ -120,3 +122,36 @@ def test_a_sprayer_is_relieved_by_itself() -> None:
     (control,) = [c.id for c in network.controls.values() if c.part == name]
     assert not is_relieved(coach.fitting[name], network, state)
     assert is_relieved(coach.fitting[name], network, state.with_setting(control, "open"))
+
+
+@pytest.mark.parametrize(
+    ("worse", "better"),
+    [
+        # unsafe before unproven, though nobody knows how much ice a blend has
+        (Contents(glycol=0.10), Contents(glycol=0.25, ethanol=0.25)),
+        # unproven before safe, though it has half as much ice
+        (Contents(ethanol=0.35), Contents(glycol=0.33)),
+        # more ice before more water
+        (Contents(glycol=0.09, air=0.06), Contents(glycol=0.14)),
+        # more water where both are all ice
+        (Contents(), Contents(air=0.05)),
+        # what is mostly air has little ice, however frozen that is
+        (Contents(glycol=0.33), Contents(air=0.95)),
+    ],
+)
+@pytest.mark.parametrize("swapped", [False, True])
+def test_the_worse_of_two_sections_is_told(
+    worse: Contents,
+    better: Contents,
+    swapped: bool,  # noqa: FBT001 - a column
+) -> None:
+    """Guards each step of the order, wherever the worse stretch lies in the line."""
+    name = "suction-b"
+    state = filled(STRONG, "drained")
+    volume = NETWORK.links[name].volume_m3
+    first, second = (better, worse) if swapped else (worse, better)
+    line = PlugHeld(volume, shares_of(first))
+    line.push(Stream.of(volume / 2.0, shares_of(second)), forward=True)
+    part = proofs(replace(state, held=MappingProxyType({**state.held, name: line})), None)[name]
+    found = (part.worst.glycol, part.worst.ethanol, part.worst.air)
+    assert found == pytest.approx((worse.glycol, worse.ethanol, worse.air))
