@@ -135,6 +135,8 @@ def test_a_sprayer_is_relieved_by_itself() -> None:
         (Contents(glycol=0.09, air=0.06), Contents(glycol=0.14)),
         # more water where both are all ice
         (Contents(), Contents(air=0.05)),
+        # nobody knows how much ice a blend has: no more than water, which is all ice
+        (Contents(), Contents(glycol=0.10, ethanol=0.10)),
         # what is mostly air has little ice, however frozen that is
         (Contents(glycol=0.33), Contents(air=0.95)),
     ],
