@@ -7,10 +7,15 @@ import pytest
 
 from tests.unit.flow.air.laid_air import HALF_INCH_M, KITCHEN, blown, trunk_and_taps, tube
 from tests.unit.flow.laid_coach import laid, outlet, pipe, valve
+from tests.unit.procedure.demo_coach import DEMO
+from wintertight.coach.load import load_card
 from wintertight.flow.air.claims import LinkSweep
+from wintertight.flow.air.gas import GAS_CONSTANT_AIR
 from wintertight.flow.air.laws import isothermal_mass_flow
+from wintertight.flow.air.receiver import REGAIN_S, AirCurve, work_of
 from wintertight.flow.air.supply import AirSupply
 from wintertight.flow.air.sweep import sweep_all
+from wintertight.flow.build import build_network
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.state import arriving_state
 from wintertight.units import PSI_PA
@@ -126,3 +131,49 @@ def test_what_lies_behind_a_full_heater_is_in_doubt(turned: bool) -> None:  # no
     found = blown(coach, "tap").links
     assert found["a"].claim == "swept"
     assert (found["b"].claim, found["b"].reason) == ("doubtful", "behind a full heater")
+
+
+def steady(times_delivered: float) -> tuple[AirSupply, AirCurve, float, float, float]:
+    """Give a tank, an outlet that draws steadily, and the times to empty and to fill the tank."""
+    supply = AirSupply()
+    draw = times_delivered * supply.delivery_kg_s
+    curve = AirCurve((supply.regulator_Pa,), (draw,), supply.regulator_Pa)
+    drop = supply.cut_out_Pa - supply.regulator_Pa
+    # The tank loses its drop at the net draw, and regains it at what the compressor delivers.
+    capacity_s = drop * supply.receiver_m3 / (GAS_CONSTANT_AIR * (supply.temperature_degC + 273.15))
+    empties_s = capacity_s / (draw - supply.delivery_kg_s)
+    return supply, curve, draw, empties_s, capacity_s / supply.delivery_kg_s
+
+
+@pytest.mark.parametrize(
+    ("push", "blow", "first", "used"),
+    [
+        (0.3, 0.2, 1, 0.5),  # all in one burst
+        (1.5, 0.1, 2, 0.6),  # the tank is empty while water is still pushed
+        (0.5, 0.8, 2, 0.3),  # the tank is empty while it blows
+    ],
+)
+def test_bursts_by_hand(push: float, blow: float, first: int, used: float) -> None:
+    """Guards bursts, seconds and refill for a steady draw; push and blow as shares of a tank."""
+    supply, curve, draw, empties, fills = steady(5.0)
+    regain = REGAIN_S if first > 1 else 0.0
+    work = work_of(supply, curve, push * empties, draw, blow * empties)
+    assert work.bursts == first
+    expected = (push + blow) * empties + (first - 1) * fills + regain
+    assert work.seconds == pytest.approx(expected)
+    assert work.refill_s == pytest.approx((used + regain / empties) * fills)
+
+
+def test_without_a_compressor_one_tank_is_all_there_is() -> None:
+    """Guards that a second burst needs something that fills the tank again."""
+    supply, curve, draw, empties, _ = steady(5.0)
+    alone = replace(supply, delivery_m3_s=0.0)
+    assert work_of(alone, curve, 0.2 * empties, draw, 0.2 * empties).bursts == 1
+    assert work_of(alone, curve, 3.0 * empties, draw, 0.2 * empties).bursts == 0
+
+
+def test_the_inlet_is_not_blown_out_by_itself() -> None:
+    """Guards that of all outlets the pressed check of the inlet itself is left out."""
+    network = build_network(load_card(DEMO / "cards" / "small-trailer.toml"))
+    found = sweep_all(network, arriving_state(network), "city-inlet", AirSupply())
+    assert set(found.outlets) == set(network.outlets) - {"city-inlet"}
