@@ -10,27 +10,39 @@ Loaded through ``-p tests.from_scratch``, by the settings of mutmut in pyproject
 import gc
 import sys
 from functools import _lru_cache_wrapper
+from typing import Any
 
 import pytest
 
 KEPT = ("tests.from_scratch", "tests.one_thread", "tests.budgets")
 
 
-def empty_caches() -> None:
-    """Empty every cache of a function of the package."""
-    for thing in gc.get_objects():
-        if isinstance(thing, _lru_cache_wrapper) and thing.__module__.startswith("wintertight"):
-            thing.cache_clear()
+def caches() -> list[Any]:
+    """Give every cache of a function of the package or of its tests."""
+    return [
+        thing
+        for thing in gc.get_objects()
+        if isinstance(thing, _lru_cache_wrapper)
+        and thing.__module__.startswith(("wintertight", "tests"))
+    ]
 
 
 def pytest_configure(config: pytest.Config) -> None:  # noqa: ARG001 - so is the hook called
     """Forget before anything is collected, and have test modules imported anew."""
-    empty_caches()
+    for cache in caches():
+        cache.cache_clear()
     for name in [n for n in sys.modules if n.startswith("tests.") and n not in KEPT]:
         del sys.modules[name]
 
 
-@pytest.fixture(autouse=True, scope="module")
-def own_caches() -> None:
-    """Let each module of tests fill the caches itself: which tests run what is noted only once."""
-    empty_caches()
+@pytest.fixture(scope="session")
+def all_caches() -> list[Any]:
+    """Look for them once, after all modules were imported."""
+    return caches()
+
+
+@pytest.fixture(autouse=True)
+def own_caches(all_caches: list[Any]) -> None:
+    """Let each test work everything out itself: which tests run what is noted only once."""
+    for cache in all_caches:
+        cache.cache_clear()
