@@ -62,7 +62,7 @@ docs: $(VENV)/.test ## write the generated manual pages anew
 	@OPENBLAS_NUM_THREADS=1 $(BIN)/python -m docs.generate
 
 .PHONY: mutants
-mutants: $(VENV)/.test ## change the physics one place at a time and see which changes no test notices (an hour)
+mutants: $(VENV)/.test ## change the physics one place at a time and see which changes no test notices (hours)
 	@$(PIP) mutmut
 	@OPENBLAS_NUM_THREADS=1 PYTHONDONTWRITEBYTECODE=1 nice $(BIN)/python -m mutmut run --max-children $(JOBS)
 	@$(BIN)/python -m mutmut results
