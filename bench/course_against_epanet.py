@@ -15,12 +15,12 @@ from bench.timing import best_ms
 from tests.engines.coach_twin import PINK, WATER_M2_S, hollow_twin, settled_fronts
 from tests.engines.epanet_twin import crossing_time, opened_for_fronts
 from tests.engines.fleet import CARDS, Drawing, drawing
-from wintertight.flow.actions import Action, with_outlet_open
+from wintertight.flow.actions import Action
 from wintertight.flow.course import Course, lay_course, rules_for
 from wintertight.flow.hydraulics import steady_flow
 from wintertight.flow.kernels.compiled import COMPILED
 from wintertight.flow.replay import replay
-from wintertight.flow.state import arriving_state
+from wintertight.flow.state import arriving_state, with_outlet_open
 from wintertight.flow.steady import PipeNetwork
 from wintertight.flow.until import Until
 

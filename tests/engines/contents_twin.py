@@ -31,10 +31,9 @@ from tests.engines.epanet_text import (
     set_options,
 )
 from tests.engines.epanet_twin import Opened, must_be_balanced, quietly
-from wintertight.flow.actions import with_outlet_open
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.hydraulics import passes, steady_flow
-from wintertight.flow.state import State
+from wintertight.flow.state import State, with_outlet_open
 from wintertight.flow.steady import LinkKind, PipeNetwork
 
 SLOW = 400

@@ -48,4 +48,4 @@ def drawing(path: Path) -> Drawing:
         for action in step.actions:
             if action.verb == "set":
                 state = state.with_setting(action.part, action.setting)
-    return Drawing(coach, state.with_feed(job.hose, PINK), job.hose)
+    return Drawing(coach, state.with_feed(job.enters_by.source, PINK), job.enters_by.source)

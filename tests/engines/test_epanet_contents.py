@@ -15,11 +15,11 @@ from tests.engines.epanet_text import LENGTH_TRIM, LITRE_TRIM, TwinText, set_opt
 from tests.engines.epanet_twin import Opened, must_be_balanced, quietly
 from tests.engines.fleet import CARDS, Drawing, drawing
 from wintertight.flow import running
-from wintertight.flow.actions import Action, with_outlet_open
+from wintertight.flow.actions import Action
 from wintertight.flow.held import PlugHeld
 from wintertight.flow.hydraulics import steady_flow
 from wintertight.flow.replay import replay
-from wintertight.flow.state import State
+from wintertight.flow.state import State, with_outlet_open
 from wintertight.flow.stream import RATED, Stream, shares_of
 from wintertight.flow.until import Until
 from wintertight.fluids.contents import Contents

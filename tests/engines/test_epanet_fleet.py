@@ -9,8 +9,8 @@ from tests.conftest import Published
 from tests.engines.coach_twin import WATER_M2_S, crossed_s, fallen_out, fronts_there
 from tests.engines.epanet_twin import crossing_time, epanet_flow
 from tests.engines.fleet import CARDS, drawing
-from wintertight.flow.actions import with_outlet_open
 from wintertight.flow.hydraulics import passes, pipe_network, steady_flow
+from wintertight.flow.state import with_outlet_open
 
 AGREEMENT = 1e-4  # of the largest flow
 FRONT_S = 0.1

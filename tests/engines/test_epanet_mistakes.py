@@ -11,7 +11,7 @@ import pytest
 from tests.conftest import Published
 from tests.engines.epanet_twin import TwinFlow, epanet_flow
 from tests.unit.procedure.demo_coach import planned
-from wintertight.flow.actions import Action, with_outlet_open
+from wintertight.flow.actions import Action
 from wintertight.flow.build import build_network
 from wintertight.flow.case import PLUG
 from wintertight.flow.coach_network import CoachNetwork
@@ -23,7 +23,7 @@ from wintertight.flow.hydraulics import (
     steady_flow,
 )
 from wintertight.flow.replay import replay
-from wintertight.flow.state import State, arriving_state
+from wintertight.flow.state import State, arriving_state, with_outlet_open
 from wintertight.flow.until import OutletRun, Until
 from wintertight.fluids.transport import kinematic_viscosity
 from wintertight.procedure.mistaken import with_mistake

@@ -11,7 +11,6 @@ from fluids.safety_valve import API520_A_g
 
 from tests.unit.flow.laid_coach import laid, outlet, pipe
 from wintertight.coach.load import load_card
-from wintertight.flow.actions import with_outlet_open
 from wintertight.flow.air.air_flow import air_flow
 from wintertight.flow.air.gas import ATMOSPHERE_PA, density_air, viscosity_air
 from wintertight.flow.air.laws import (
@@ -23,7 +22,7 @@ from wintertight.flow.air.laws import (
 from wintertight.flow.air.open_way import open_way
 from wintertight.flow.build import build_network
 from wintertight.flow.losses import GRAVITY
-from wintertight.flow.state import arriving_state
+from wintertight.flow.state import arriving_state, with_outlet_open
 
 DEGC = 10.0
 MOLAR_G = 28.9644

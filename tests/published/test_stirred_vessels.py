@@ -69,7 +69,7 @@ def drawn(*, emptied: bool) -> tuple[float, float]:
     job = pump_job(card, coach, PINK)
     steps = [s for s in steps_before_filling(job) if emptied or s.phase != "drain"]
     actions = [action for step in steps for action in step.actions]
-    state = replay(coach, arriving_state(coach), actions).end.with_feed(job.hose, FED)
+    state = replay(coach, arriving_state(coach), actions).end.with_feed(job.enters_by.source, FED)
     outlet = next(name for name in coach.outlets if name.endswith(".hot"))
     stride = Action("run", outlet, until=Until(volume_m3=STRIDE_M3))
     volume_m3, share = 0.0, 0.0

@@ -54,6 +54,7 @@ def _sources(card: "Card", network: "CoachNetwork") -> dict[str, dict[str, str]]
     inlets = [f.id for f in present if f.kind == "city inlet"]
     if inlets:
         there["city"] = {f"{inlet}/hose": "on" for inlet in inlets}
+        there["hand"] = {f"{inlet}/hose": "hand pump" for inlet in inlets}
     return there
 
 

@@ -6,6 +6,7 @@
 * drain: let gravity take what it takes, as everything stands
 * pour: pour something into a trap or tank
 * relieve: let the pressure out of a fitting by working it once (pedal, check)
+* blow: open an outlet, let air blow through it, shut it again
 """
 
 from collections.abc import Callable, Mapping
@@ -13,26 +14,33 @@ from dataclasses import dataclass, replace
 from types import MappingProxyType
 from typing import Literal
 
-import numpy as np
-
 from wintertight.errors import ChoiceError
+from wintertight.flow.air.blowing import Blow, blown
+from wintertight.flow.air.sweep import SweepResult
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.draining import drain_by_gravity
 from wintertight.flow.held import VesselHeld
+from wintertight.flow.letting_out import (
+    HEATER_HEEL,
+    WET_SHARE,
+    empty_tank,
+    left_wet,
+    moved,
+    refill,
+)
 from wintertight.flow.running import run_until
-from wintertight.flow.state import ONLY_AIR, Books, State, five
-from wintertight.flow.stream import SHARES, Stream, shares_of
+from wintertight.flow.state import State, five, with_outlet_open
+from wintertight.flow.stream import AIR, Stream, shares_of
 from wintertight.flow.until import OutletRun, Until
 from wintertight.fluids.contents import Contents
 
-Verb = Literal["set", "feed", "run", "drain", "pour", "relieve"]
+MOSTLY = 0.5
+"""Share of air up to which a link counts as full [1]."""
 
-WET_SHARE = 0.05
-"""Share of water left as film and drops in what was drained or emptied by hand [1]; common
-practice."""
+NO_PRODUCT = 1e-6
+"""Share of antifreeze up to which what a link holds counts as the coach's own water [1]."""
 
-HEATER_HEEL = 0.042
-"""Share of a heater that stays below its plug: one quart in six gallons [1]; common practice."""
+Verb = Literal["set", "feed", "run", "drain", "pour", "relieve", "blow"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,11 +49,12 @@ class Action:
 
     Attributes:
         verb: what is done.
-        part: the control, source or pool it is done to; for a run, the outlet's control.
+        part: the control, source or pool it is done to; for a run or a blow, the outlet's control.
         setting: what a control is set to.
         contents: what a source gives from now on, or what is poured.
         until: when a run stops.
         volume_m3: how much is poured [m3].
+        blow: where air comes in, and what drives it.
     """
 
     verb: Verb
@@ -54,6 +63,7 @@ class Action:
     contents: Contents | None = None
     until: Until | None = None
     volume_m3: float = 0.0
+    blow: Blow | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,6 +72,7 @@ class Outcome:
 
     run: OutletRun | None = None
     drainage: Mapping[str, str] | None = None
+    sweep: SweepResult | None = None
     seconds: float = 0.0
 
 
@@ -83,10 +94,10 @@ def _set(network: CoachNetwork, state: State, action: Action) -> Done:
         after = replace(after, marks=frozenset())  # pressure is back: what was relieved is not
     if (control.thing, action.setting) in EMPTIED_BY_HAND:
         if control.part in after.held:
-            after = refill(after, control.part, _left_wet(WET_SHARE), "emptied")
+            after = refill(after, control.part, left_wet(WET_SHARE), "emptied")
         for name, pool in network.pools.items():
             if pool.part == control.part and not pool.stirred:
-                after = _empty_tank(after, name, pool.heel)
+                after = empty_tank(after, name, pool.heel)
     return after, Outcome()
 
 
@@ -107,27 +118,30 @@ def _run(network: CoachNetwork, state: State, action: Action) -> Done:
     return after.with_settings(found), Outcome(run=seen, seconds=seen.seconds)
 
 
-def with_outlet_open(network: CoachNetwork, state: State, outlet: str) -> State:
-    """Give the state with everything set so that one outlet runs."""
-    return state.with_settings(dict(network.outlets[outlet].opens))
-
-
 def _drain(network: CoachNetwork, state: State, _action: Action) -> Done:
     drained = drain_by_gravity(network, state)
     for link, drainage in drained.drainage.items():
         if drainage == "drained":
-            state = refill(state, link, _left_wet(WET_SHARE), "drained")
-        elif drainage == "uncertain" and state.treated[link] == "as found":
+            state = refill(state, link, left_wet(WET_SHARE), "drained")
+        elif drainage == "uncertain" and _stands_full(state, link):
             doubtful = {**state.treated, link: "drain uncertain"}
             state = replace(state, treated=MappingProxyType(doubtful))
     for vessel in drained.emptied:
         if vessel in network.pools:
-            state = _empty_tank(state, vessel, network.pools[vessel].heel)
+            state = empty_tank(state, vessel, network.pools[vessel].heel)
             if vessel in network.sources:
                 state = state.with_feed(vessel, Contents.all_air())
         else:
-            state = refill(state, vessel, _left_wet(HEATER_HEEL), "drained")
+            state = refill(state, vessel, left_wet(HEATER_HEEL), "drained")
     return state, Outcome(drainage=MappingProxyType(dict(drained.drainage)))
+
+
+def _stands_full(state: State, link: str) -> bool:
+    """Tell whether a link stands full as found, or of the coach's own water that was moved."""
+    if state.treated[link] != "flowed":
+        return state.treated[link] == "as found"
+    held = state.held[link].mean()
+    return bool(held[AIR] <= MOSTLY and held[:AIR].sum() <= NO_PRODUCT)
 
 
 def _pour(network: CoachNetwork, state: State, action: Action) -> Done:
@@ -151,7 +165,16 @@ def _pour(network: CoachNetwork, state: State, action: Action) -> Done:
         went = came - taken
         went[-1] += room
     pools = MappingProxyType({**state.pools, action.part: new})
-    return replace(state, pools=pools, books=_moved(state.books, came, went)), Outcome()
+    return replace(state, pools=pools, books=moved(state.books, came, went)), Outcome()
+
+
+def _blow(network: CoachNetwork, state: State, action: Action) -> Done:
+    if action.blow is None:
+        message = f"'{action.part}' is blown out with nothing"
+        raise ChoiceError(message)
+    after, found = blown(network, state, action.part, action.blow)
+    seconds = found.work.seconds if found.work.bursts else 0.0
+    return after, Outcome(sweep=found, seconds=seconds)
 
 
 def _relieve(_network: CoachNetwork, state: State, action: Action) -> Done:
@@ -159,65 +182,14 @@ def _relieve(_network: CoachNetwork, state: State, action: Action) -> Done:
 
 
 VERBS: Mapping[Verb, Callable[[CoachNetwork, State, Action], Done]] = MappingProxyType(
-    {"set": _set, "feed": _feed, "run": _run, "drain": _drain, "pour": _pour, "relieve": _relieve}
+    {
+        "set": _set,
+        "feed": _feed,
+        "run": _run,
+        "drain": _drain,
+        "pour": _pour,
+        "relieve": _relieve,
+        "blow": _blow,
+    }
 )
 """What each verb does: (network, state, action) to (state, outcome)."""
-
-
-def _left_wet(share: float) -> np.ndarray[tuple[int], np.dtype[np.float64]]:
-    """Give shares of a hollow that keeps so much of its liquid as water, and air for the rest."""
-    return np.asarray(ONLY_AIR * (1.0 - share))
-
-
-def _moved(books: Books, came: object, went: object) -> Books:
-    return Books(
-        books.start,
-        books.came_in + np.asarray(came),
-        books.went_out + np.asarray(went),
-    )
-
-
-def refill(state: State, link: str, shares: object, treated: str) -> State:
-    """Give the state with one link's content let out and another in its place, on the books.
-
-    Where it already holds less liquid than ``shares`` would leave, it stays as it is.
-    """
-    held = state.held[link]
-    new = np.asarray(shares, dtype=float)
-    before = five(held.mean() * held.volume_m3, held.volume_m3)
-    marked = MappingProxyType({**state.treated, link: treated})
-    if before[-1] / held.volume_m3 >= new[-1]:
-        return replace(state, treated=marked)
-    # What is left keeps the composition of what was there.
-    liquid = held.mean().copy()
-    liquid[SHARES - 1] = 0.0
-    wet = 1.0 - new[-1]
-    full = 1.0 - held.mean()[SHARES - 1]
-    new = new + liquid / full * wet
-    twin = held.copy()
-    twin.reset(new)
-    after = five(new * held.volume_m3, held.volume_m3)
-    change = after - before
-    came, went = np.maximum(change, 0.0), np.maximum(-change, 0.0)
-    return replace(
-        state,
-        held=MappingProxyType({**state.held, link: twin}),
-        treated=marked,
-        books=_moved(state.books, came, went),
-    )
-
-
-def _empty_tank(state: State, tank: str, heel: float) -> State:
-    """Give the state with a tank drained to its heel, on the books."""
-    before = state.pools[tank]
-    volume = float(before.sum())
-    liquid = float(before[:-1].sum())
-    keep = min(liquid, heel * volume)
-    after = before * (keep / liquid) if liquid else before.copy()
-    after[-1] = volume - keep
-    change = after - before
-    return replace(
-        state,
-        pools=MappingProxyType({**state.pools, tank: after}),
-        books=_moved(state.books, np.maximum(change, 0.0), np.maximum(-change, 0.0)),
-    )

@@ -11,7 +11,6 @@ import numpy as np
 import numpy.typing as npt
 
 from wintertight.errors import NoSteadyFlow
-from wintertight.flow.actions import with_outlet_open
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.held import Held, RunsHeld
 from wintertight.flow.hydraulics import BAY_DEGC, half_turned, passes, pipe_network, steady_flow
@@ -29,7 +28,7 @@ from wintertight.flow.kernels.filling import (
 )
 from wintertight.flow.kernels.rows import Hollows, Laws, Rules, Ways
 from wintertight.flow.routing import Route, route
-from wintertight.flow.state import WATER, State, in_doubt
+from wintertight.flow.state import WATER, State, in_doubt, with_outlet_open
 from wintertight.flow.steady.friction import FrictionLaw
 from wintertight.flow.steady.laws import LAWS
 from wintertight.flow.steady.loops import LoopPlan, loop_plan

@@ -13,11 +13,11 @@ from types import MappingProxyType
 import numpy as np
 import numpy.typing as npt
 
-from wintertight.flow.actions import Action, Done, with_outlet_open
+from wintertight.flow.actions import Action, Done
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.held import Held
 from wintertight.flow.hydraulics import half_turned, passes
-from wintertight.flow.state import WATER, Books, State, five, in_doubt
+from wintertight.flow.state import WATER, Books, State, five, in_doubt, with_outlet_open
 
 Array = npt.NDArray[np.float64]
 

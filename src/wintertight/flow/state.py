@@ -132,6 +132,11 @@ def arriving_state(network: CoachNetwork, contents: Contents | None = None) -> S
     return replace(state, books=Books.opened(all_held(state)))
 
 
+def with_outlet_open(network: CoachNetwork, state: State, outlet: str) -> State:
+    """Give the state with everything set so that one outlet runs."""
+    return state.with_settings(dict(network.outlets[outlet].opens))
+
+
 def in_doubt(network: CoachNetwork, state: State, link: str) -> bool:
     """Tell whether a line counts as full of water when fluid first moves in it.
 

@@ -23,6 +23,10 @@ FULL_ENOUGH = 0.5
 """Share of liquid below which a heater counts as empty [1]."""
 
 
+PUSHES = frozenset({"on", "hand pump", "air line"})
+"""Settings of a switch or a hose that put pressure on a coach's lines."""
+
+
 @dataclass(frozen=True, slots=True)
 class Situation:
     """What a rule may look at: the coach, how it stands, and what is about to be done."""
@@ -54,7 +58,7 @@ class Situation:
     def under_pressure(self, part: str) -> bool:
         """Tell whether a fitting may stand under pressure: pushed, or cut off from what is open."""
         pushed = any(
-            c.thing in {"switch", "hose"} and self.stands(c.id) == "on"
+            c.thing in {"switch", "hose"} and self.stands(c.id) in PUSHES
             for c in self.network.controls.values()
         )
         return pushed or not self._vented(part)

@@ -3,11 +3,32 @@
 from dataclasses import dataclass
 
 from wintertight.coach.card import Card
+from wintertight.errors import ChoiceError
 from wintertight.flow.actions import Action
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.fluids.product import Product
 from wintertight.procedure.roles import Roles
 from wintertight.procedure.steps import Phase, Step
+
+IN_THE_JUG = "in the jug"
+BY_HAND = "hand pump"
+BY_AIR = "air line"
+"""What the hose of a supply can be set to."""
+
+
+@dataclass(frozen=True, slots=True)
+class Supply:
+    """Where antifreeze or air comes into a coach.
+
+    Attributes:
+        control: control of the hose that is put there.
+        setting: what it is set to.
+        source: id of the source that it then is.
+    """
+
+    control: str
+    setting: str
+    source: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,19 +38,32 @@ class Job:
     Attributes:
         card, network: the coach.
         product: what it is filled with.
-        pump, hose: ids of the pump, and of the control of the hose that goes into the jug.
+        pump: id of the coach's own pump; None where it has none.
+        supply: where antifreeze comes in; None where none is pumped.
     """
 
     card: Card
     network: CoachNetwork
     product: Product
-    pump: str
-    hose: str
+    pump: str | None = None
+    supply: Supply | None = None
 
     @property
     def roles(self) -> Roles:
         """The coach's fittings by role."""
         return Roles(self.card, self.network)
+
+    @property
+    def enters_by(self) -> Supply:
+        """Where antifreeze comes in.
+
+        Raises:
+            ChoiceError: none does in this job.
+        """
+        if self.supply is None:
+            message = "no antifreeze is pumped in this job"
+            raise ChoiceError(message)
+        return self.supply
 
     @property
     def has_bypass(self) -> bool:

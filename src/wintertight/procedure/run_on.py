@@ -15,13 +15,13 @@ import numpy as np
 
 from wintertight.coach.kinds import KINDS, Pocket
 from wintertight.cold.burst import survives
-from wintertight.flow.actions import Action, Outcome, with_outlet_open
+from wintertight.flow.actions import Action, Outcome
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.held import Held
 from wintertight.flow.hydraulics import STILL_M3_S, steady_flow
 from wintertight.flow.replay import Moment
 from wintertight.flow.running import Running
-from wintertight.flow.state import State
+from wintertight.flow.state import State, with_outlet_open
 from wintertight.flow.stream import AIR
 from wintertight.flow.until import Until
 from wintertight.fluids.contents import Contents

@@ -18,10 +18,9 @@ from typing import Protocol
 import numpy as np
 import numpy.typing as npt
 
-from wintertight.flow.actions import with_outlet_open
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.hydraulics import steady_flow
-from wintertight.flow.state import State
+from wintertight.flow.state import State, with_outlet_open
 from wintertight.procedure.ran import DrawnRun, Sizes
 from wintertight.procedure.responses import NOTHING, Whole, lacking_after, lacking_at_end
 

@@ -1,8 +1,9 @@
 """Part by part: what is left in it, and does it survive the design low?"""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from functools import lru_cache
+from types import MappingProxyType
 
 import numpy as np
 import numpy.typing as npt
@@ -23,6 +24,11 @@ Array = npt.NDArray[np.float64]
 
 MOSTLY = 0.5
 """Share of air from which a section counts as swept or drained rather than filled [1]."""
+
+PERHAPS: Mapping[str, str] = MappingProxyType(
+    {"drain uncertain": "may not have drained", "sweep doubtful": "may not have been swept"}
+)
+"""Reasons by how a content came about of which nobody knows whether it is still there."""
 
 LEVEL_M = 0.02
 """Rise up to which a line is level [m]: about its own bore."""
@@ -113,8 +119,8 @@ def _prove(  # noqa: PLR0913 - a part in all its parts
         tuple(_history(bench, k) for k in links),
         _Asked(pocket, relieved, bench.low_degC, bench.product),
     )
-    # Water that may or may not have run out is no known gap: it is unproven.
-    perhaps = how == "drain uncertain" and survival.safe is False
+    # Water that may or may not have run out, or blown out, is no known gap: it is unproven.
+    perhaps = how in PERHAPS and survival.safe is False
     # No step sets a valve whose purpose nobody has entered: how it stands is anyone's guess.
     guessed = _has_no_purpose(bench.card.fitting.get(part)) and survival.safe is True
     blown = how == "flowed" and worst.air >= MOSTLY and survival.safe is True
@@ -133,10 +139,10 @@ def _prove(  # noqa: PLR0913 - a part in all its parts
         relieved=relieved,
         claim=_claim(survival, worst, how),
         safe=survival.safe,
-        reason=_reason(survival, perhaps=perhaps, guessed=guessed, blown=blown),
+        reason=PERHAPS[how] if perhaps else _reason(survival, guessed=guessed, blown=blown),
         params=dict(survival.params),
         evidence=tuple(_evidence(bench, part, how)),
-        look_at=guessed or (survival.safe is not True and how in {"as found", "drain uncertain"}),
+        look_at=guessed or (survival.safe is not True and how in {"as found", *PERHAPS}),
     )
 
 
@@ -187,11 +193,9 @@ def _has_no_purpose(fitting: Fitting | None) -> bool:
     return fitting is not None and fitting.kind in ROLES and fitting.role is None
 
 
-def _reason(survival: Survival, *, perhaps: bool, guessed: bool, blown: bool) -> str:
+def _reason(survival: Survival, *, guessed: bool, blown: bool) -> str:
     if blown:
         return "air from the pump"
-    if perhaps:
-        return "may not have drained"
     return "not looked at" if guessed else survival.reason_key
 
 

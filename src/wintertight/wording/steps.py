@@ -30,6 +30,7 @@ def step_text(planned: PlannedStep, card: Card, language: str = "en", system: Sy
         "outlet": listed(_runs(step, card, language), language),
         "handles": _handles(step, card, language),
         "handling": in_words(planned.handling_s, "time", system),
+        "how": how_to_open(step, language),
         **_seen(planned, language, system),
     }
     if "sources" in params:
@@ -101,7 +102,6 @@ def _seen(planned: PlannedStep, language: str, system: System) -> dict[str, str]
     if planned.run is None:
         return {}
     return {
-        "how": how_to_open(planned.step, language),
         "colour": about(planned.run.first_colour_s, language),
         "run_on": in_words(planned.run_on_s or 0.0, "time", system),
         "volume": in_words(planned.run.volume_m3, "volume", system),

@@ -5,8 +5,8 @@ from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 
 from tests.unit.flow.laid_coach import laid, pipe, valve
-from wintertight.flow.actions import refill
 from wintertight.flow.coach_network import CoachNetwork, Link
+from wintertight.flow.letting_out import refill
 from wintertight.flow.slopes import Tilt
 from wintertight.flow.state import ONLY_AIR, State, arriving_state
 

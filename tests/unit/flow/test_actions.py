@@ -7,8 +7,9 @@ import pytest
 
 from tests.unit.flow.laid_coach import LITRE, laid, outlet, pipe
 from wintertight.errors import ChoiceError
-from wintertight.flow.actions import HEATER_HEEL, WET_SHARE, Action
+from wintertight.flow.actions import Action
 from wintertight.flow.coach_network import CoachNetwork, Link, Pool
+from wintertight.flow.letting_out import HEATER_HEEL, WET_SHARE
 from wintertight.flow.replay import CLOSED, replay
 from wintertight.flow.state import State, arriving_state
 from wintertight.flow.until import Until
@@ -111,7 +112,7 @@ def test_draining_empties_what_can_run_out() -> None:
 
 
 def test_what_may_not_run_out_is_doubtful_once() -> None:
-    """Guards that only a line as it was found becomes doubtful by an uncertain drain."""
+    """Guards that only a line full of the coach's own water is doubtful after a doubtful drain."""
     network = coach()
     narrow = replace(network.links["line"], bore_m=0.008)
     links = MappingProxyType({**network.links, "line": narrow})
@@ -120,8 +121,12 @@ def test_what_may_not_run_out_is_doubtful_once() -> None:
     now = replay(network, state, [Action("drain")]).end
     assert now.treated["line"] == "drain uncertain"
     assert now.mean("line").water == 1.0
-    filled = replace(state, treated=MappingProxyType({**state.treated, "line": "flowed"}))
-    assert replay(network, filled, [Action("drain")]).end.treated["line"] == "flowed"
+    flowed = MappingProxyType({**state.treated, "line": "flowed"})
+    moved = replay(network, replace(state, treated=flowed), [Action("drain")]).end
+    assert moved.treated["line"] == "drain uncertain"
+    full = arriving_state(network, PINK).with_setting("low point", "open")
+    filled = replay(network, replace(full, treated=flowed), [Action("drain")]).end
+    assert filled.treated["line"] == "flowed"
 
 
 def test_a_feed_lasts_until_the_next() -> None:

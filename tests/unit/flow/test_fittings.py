@@ -28,7 +28,10 @@ HANDS: dict[str, dict[str, str]] = {
     "capped tee": {"": "cap: on | off"},
     "cassette toilet": {"": TAP},
     "check valve": {},
-    "city inlet": {"/hose": "hose: off | on | in the jug", "": "check: free | pressed"},
+    "city inlet": {
+        "/hose": "hose: off | on | in the jug | hand pump | air line",
+        "": "check: free | pressed",
+    },
     "demand pump": {
         "/switch": "switch: off | on",
         "/suction": "hose: tank line | in the jug | open to the air",

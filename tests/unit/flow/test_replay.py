@@ -3,9 +3,10 @@ import pytest
 
 from tests.unit.flow.laid_coach import LITRE, laid, outlet, pipe
 from wintertight.errors import BooksDoNotClose, ChoiceError
-from wintertight.flow.actions import Action, refill
+from wintertight.flow.actions import Action
 from wintertight.flow.coach_network import CoachNetwork, Pool
 from wintertight.flow.held import PlugHeld
+from wintertight.flow.letting_out import refill
 from wintertight.flow.replay import balance_of, replay
 from wintertight.flow.state import ONLY_AIR, arriving_state
 from wintertight.flow.until import Until

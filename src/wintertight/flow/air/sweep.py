@@ -7,7 +7,6 @@ from types import MappingProxyType
 from typing import Final
 
 from wintertight.errors import ChoiceError
-from wintertight.flow.actions import with_outlet_open
 from wintertight.flow.air.air_flow import NO_AIR, AirFlow, air_flow, pushed_water
 from wintertight.flow.air.claims import ORDER, LinkSweep, claims_of, doubted, never_swept
 from wintertight.flow.air.full_heaters import behind_full_heaters
@@ -17,7 +16,7 @@ from wintertight.flow.air.receiver import AirCurve, Burst, Work, burst, curve_of
 from wintertight.flow.air.supply import AirSupply
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.hydraulics import STILL_M3_S
-from wintertight.flow.state import State
+from wintertight.flow.state import State, with_outlet_open
 from wintertight.flow.stream import AIR
 
 BLOW_S: Final = 30.0

@@ -32,6 +32,15 @@ USUAL_PUMP_CUT_OFF = Quantity.known(50.0 * PSI_PA, "guessed")
 CITY_HEAD_M = 40.0 * PSI_PA / (WATER_DENSITY * GRAVITY)
 """City pressure behind a regulator [m]; common practice."""
 
+HAND_PUMP = "/hand pump"
+"""Suffix of the source that a hand pump on the city inlet is."""
+
+HAND_PUMP_HEAD_M = 20.0 * PSI_PA / (WATER_DENSITY * GRAVITY)
+"""Head an arm gets out of a small hand pump [m]: 20 psi; common practice."""
+
+HAND_PUMP_OPEN_M3_S = 1.0 * GALLON_PER_MINUTE
+"""Flow of a small hand pump against nothing [m3/s]: a gallon a minute; common practice."""
+
 TANK_LEVEL_M = 0.2
 """Height of water in a fresh tank in use, above its outlet [m]; common practice."""
 
@@ -122,8 +131,11 @@ def add_suction_hose(bench: Workbench, pump: Fitting) -> None:
 
 
 def build_city_inlet(bench: Workbench, fitting: Fitting) -> None:
-    """Add the inlet for a hose: city pressure, a jug, or, its check pressed, an outlet."""
-    hose = bench.control(fitting, "hose", "off | on | in the jug", "/hose")
+    """Add the inlet for a hose: city pressure, a jug, a hand pump; its check pressed, an outlet.
+
+    The compressor is put on in place of the main; blowing out brings its own pressure.
+    """
+    hose = bench.control(fitting, "hose", "off | on | in the jug | hand pump | air line", "/hose")
     check = bench.control(fitting, "check", "free | pressed")
     outside = f"{fitting.id}(outside)"
     bench.joint(fitting)
@@ -154,6 +166,14 @@ def build_city_inlet(bench: Workbench, fitting: Fitting) -> None:
     on, jug = Gate(hose, frozenset({"on"})), Gate(hose, frozenset({"in the jug"}))
     bench.source(fitting, on, CITY_HEAD_M, "/main", fitting.id, joins=outside)
     bench.source(fitting, jug, 0.0, "/jug", hose, joins=outside)
+    by_hand = Gate(hose, frozenset({"hand pump"}))
+    bench.source(
+        fitting, by_hand, HAND_PUMP_HEAD_M, HAND_PUMP, fitting.id + HAND_PUMP, joins=outside
+    )
+    worked = fitting.id + HAND_PUMP
+    bench.links[worked] = replace(
+        bench.links[worked], resistance_s2_m5=HAND_PUMP_HEAD_M / HAND_PUMP_OPEN_M3_S**2
+    )
 
 
 def build_removed(bench: Workbench, fitting: Fitting) -> None:

@@ -5,15 +5,12 @@ heater is drained, and then bypassed where it can be; where it cannot, it is clo
 the coach does not have makes no step.
 """
 
-from collections.abc import Mapping
-
 from wintertight.coach.card import Card
 from wintertight.errors import ChoiceError
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.fluids.product import Product
-from wintertight.procedure.job import Job
+from wintertight.procedure.job import Job, Supply
 from wintertight.procedure.phases.draining import drain
-from wintertight.procedure.phases.finishing import finish
 from wintertight.procedure.phases.make_safe import make_safe
 from wintertight.procedure.phases.setting import set_handles
 from wintertight.procedure.roles import Roles
@@ -52,14 +49,9 @@ def pump_job(card: Card, network: CoachNetwork, product: Product) -> Job:
     if not pumps or not hoses:
         message = "this coach has no pump that could draw antifreeze; expected a demand pump"
         raise ChoiceError(message)
-    return Job(card, network, product, pumps[0].id, hoses[0])
+    return Job(card, network, product, pumps[0].id, Supply(hoses[0], "in the jug", hoses[0]))
 
 
 def steps_before_filling(job: Job) -> tuple[Step, ...]:
     """Give the steps up to the running pump."""
     return (*make_safe(job), *drain(job), *set_handles(job))
-
-
-def steps_after_filling(job: Job, cups: Mapping[str, int]) -> tuple[Step, ...]:
-    """Give the steps after the last outlet; ``cups`` says how many each trap or sump needs."""
-    return tuple(finish(job, cups))

@@ -45,9 +45,9 @@ def drain(job: Job) -> Iterator[Step]:
             count=float(len(job.roles.low_points)),
         )
     for heater in job.roles.of_kind("tank heater"):
-        yield from _open_heater(job, heater)
+        yield from open_heater(job, heater)
     if job.has_bypass:
-        yield from (_plug_out(job, heater) for heater in job.roles.of_kind("on-demand heater"))
+        yield from (plug_out(job, heater) for heater in job.roles.of_kind("on-demand heater"))
     for rinse in job.roles.of_kind("tank rinse"):
         yield step(
             "open rinse inlet",
@@ -57,11 +57,14 @@ def drain(job: Job) -> Iterator[Step]:
             setting="open",
         )
     yield step("let it drain", "drain", Action("drain"))
-    yield from _drain_through_inlet(job)
-    yield from _by_hand(job)
-    outlet = next(iter((*job.roles.low_points, *job.network.outlets)), None)
-    if outlet and job.roles.of_kind("fresh tank"):
-        yield _run_dry(job, outlet)
+    yield from drain_through_inlet(job)
+    yield from by_hand(job)
+    yield from run_dry(job)
+    yield from empty_wastes(job)
+
+
+def empty_wastes(job: Job) -> Iterator[Step]:
+    """Give the step that empties waste tanks at a dump, if there are any."""
     wastes = job.roles.of_kind("gray tank", "black tank")
     if wastes:
         gates = [f"{tank.id}/gate" for tank in wastes]
@@ -76,7 +79,7 @@ def drain(job: Job) -> Iterator[Step]:
         )
 
 
-def _drain_through_inlet(job: Job) -> Iterator[Step]:
+def drain_through_inlet(job: Job) -> Iterator[Step]:
     """Let air through the inlet into the line a panel fills from the city.
 
     In every other position the panel cuts that line off, and its water hangs in it.
@@ -99,7 +102,8 @@ def _drain_through_inlet(job: Job) -> Iterator[Step]:
         )
 
 
-def _open_heater(job: Job, heater: Fitting) -> Iterator[Step]:
+def open_heater(job: Job, heater: Fitting) -> Iterator[Step]:
+    """Give the steps that let air into a tank heater at the top, and its water out below."""
     yield step(
         "open relief",
         "drain",
@@ -108,10 +112,11 @@ def _open_heater(job: Job, heater: Fitting) -> Iterator[Step]:
         setting="relief lever open",
         cautions=("hot water",),
     )
-    yield _plug_out(job, heater)
+    yield plug_out(job, heater)
 
 
-def _plug_out(job: Job, heater: Fitting) -> Step:
+def plug_out(job: Job, heater: Fitting) -> Step:
+    """Give the step that takes a heater's plug out."""
     anode = heater.tank == "steel with anode"
     return step(
         "plug out",
@@ -157,7 +162,7 @@ def washed_through_m3(volume_m3: float, share_left: float) -> float:
     return volume_m3 * math.log(1.0 / share_left)
 
 
-def _by_hand(job: Job) -> Iterator[Step]:
+def by_hand(job: Job) -> Iterator[Step]:
     """Give the steps that empty by hand what gravity leaves."""
     for bowl in job.roles.of_kind("filter housing"):
         yield step(
@@ -207,9 +212,12 @@ def _by_hand(job: Job) -> Iterator[Step]:
         )
 
 
-def _run_dry(job: Job, outlet: str) -> Step:
+def run_dry(job: Job) -> Iterator[Step]:
     """Clear the line from the fresh tank: the pump draws air through it, the rest falls back."""
-    return step(
+    outlet = next(iter((*job.roles.low_points, *job.network.outlets)), None)
+    if outlet is None or job.pump is None or not job.roles.of_kind("fresh tank"):
+        return
+    yield step(
         "run pump dry",
         "drain",
         Action("set", f"{job.pump}/switch", "on"),

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 
 from wintertight.coach.kinds import KINDS
 from wintertight.flow.actions import Action
-from wintertight.procedure.job import Job, step
+from wintertight.procedure.job import BY_HAND, Job, step
 from wintertight.procedure.steps import Step
 
 CUP_M3 = 0.25e-3
@@ -13,10 +13,37 @@ CUP_M3 = 0.25e-3
 
 def finish(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:
     """Give the steps after the last outlet; ``cups`` says how many each trap or sump needs."""
-    yield step(
-        "pump off", "finish", Action("set", f"{job.pump}/switch", "off"), part=job.pump,
-        setting="off",
-    )  # fmt: skip
+    yield _stop(job)
+    yield from close_diverters(job)
+    yield leave_taps_open(job)
+    yield from relieve(job)
+    yield from top_up(job, cups)
+    yield step("take reading", "finish", setting="reading", cautions=("pink proves little",))
+    yield hang_tag()
+
+
+def finish_empty(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:
+    """Give the last steps of a job that leaves the lines empty: all stays open."""
+    yield from close_diverters(job)
+    yield leave_taps_open(job, *job.roles.low_points)
+    yield from relieve(job)
+    yield from top_up(job, cups)
+    yield hang_tag()
+
+
+def _stop(job: Job) -> Step:
+    """Give the step that stops whatever pushes."""
+    enters = job.enters_by
+    if enters.setting == BY_HAND:
+        part = job.network.controls[enters.control].part
+        off = Action("set", enters.control, "off")
+        return step("hand pump off", "finish", off, part=part, setting="off")
+    off = Action("set", f"{job.pump}/switch", "off")
+    return step("pump off", "finish", off, part=job.pump or "", setting="off")
+
+
+def close_diverters(job: Job) -> Iterator[Step]:
+    """Give the steps that set diverters back."""
     for diverter in job.roles.controls("diverter"):
         yield step(
             "close diverter",
@@ -25,12 +52,20 @@ def finish(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:
             part=diverter,
             setting="off",
         )
-    yield step(
+
+
+def leave_taps_open(job: Job, *also: str) -> Step:
+    """Give the step that leaves every tap open, and some other controls."""
+    return step(
         "leave taps open",
         "finish",
-        *(Action("set", tap, "open") for tap in (*job.roles.taps, *job.roles.heads)),
+        *(Action("set", tap, "open") for tap in (*job.roles.taps, *job.roles.heads, *also)),
         setting="open",
     )
+
+
+def relieve(job: Job) -> Iterator[Step]:
+    """Give the steps that open what is rigid, so that slush in it has room to grow."""
     for fitting in job.card.fittings:
         if fitting.seen == "present" and KINDS[fitting.kind].relief == "hold toilet pedal":
             yield step(
@@ -57,6 +92,10 @@ def finish(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:
                 part=heater.id,
                 setting="relief lever open",
             )
+
+
+def top_up(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:
+    """Give the steps that pour antifreeze into traps and sumps, so many cups each."""
     contents = job.product.contents()
     for pool, count in cups.items():
         yield step(
@@ -68,5 +107,8 @@ def finish(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:
             cautions=("waste antifreeze",),
             cups=float(count),
         )
-    yield step("take reading", "finish", setting="reading", cautions=("pink proves little",))
-    yield step("hang tag", "finish", setting="tag at the main tap")
+
+
+def hang_tag() -> Step:
+    """Give the last step."""
+    return step("hang tag", "finish", setting="tag at the main tap")

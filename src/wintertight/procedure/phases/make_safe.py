@@ -21,14 +21,16 @@ def make_safe(job: Job) -> Iterator[Step]:
                 sources=" and ".join(heater.heat) or "heat",
             )
     cities = [f.id for f in job.roles.of_kind("city inlet")]
-    yield step(
-        "pressure off",
-        "make safe",
-        *(Action("set", f"{city}/hose", "off") for city in cities),
-        Action("set", f"{job.pump}/switch", "off"),
-        part=cities[0] if cities else job.pump,
-        setting="off",
-    )
+    switches = [f"{pump.id}/switch" for pump in job.roles.of_kind("demand pump")]
+    pushing = [*(f"{city}/hose" for city in cities), *switches]
+    if pushing:
+        yield step(
+            "pressure off",
+            "make safe",
+            *(Action("set", control, "off") for control in pushing),
+            part=job.network.controls[pushing[0]].part,
+            setting="off",
+        )
     for valve in job.roles.valves("branch shut-off"):
         yield step(
             "open shut-off",

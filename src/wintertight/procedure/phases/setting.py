@@ -1,4 +1,4 @@
-"""Every handle as it must stand before the pump runs."""
+"""Every handle as it must stand before antifreeze or air comes in."""
 
 from collections.abc import Iterator
 
@@ -9,6 +9,36 @@ from wintertight.procedure.steps import Step
 
 def set_handles(job: Job) -> Iterator[Step]:
     """Give the steps that set handles, put the hose into the jug and start the pump."""
+    yield from close_up(job)
+    yield from open_diverters(job)
+    yield _draw_from_jug(job)
+    yield step(
+        "pump on", "set", Action("set", f"{job.pump}/switch", "on"), part=job.pump or "",
+        setting="on",
+    )  # fmt: skip
+
+
+def pump_by_hand(job: Job) -> Iterator[Step]:
+    """Give the steps that set handles and put a hand pump on the city inlet."""
+    yield from close_up(job)
+    yield from open_diverters(job)
+    enters = job.enters_by
+    named = job.roles.positions("city water")
+    yield step(
+        "hand pump on",
+        "set",
+        *(Action("set", valve.id, name) for valve, name in named),
+        Action("set", enters.control, enters.setting),
+        Action("feed", enters.source, contents=job.product.contents()),
+        part=job.network.controls[enters.control].part,
+        setting=enters.setting,
+        cautions=("right product", "low pressure by hand"),
+        product=job.product.name,
+    )
+
+
+def close_up(job: Job) -> Iterator[Step]:
+    """Give the steps that shut what is open and leave the heater out of the flow."""
     yield step(
         "shut everything",
         "set",
@@ -27,6 +57,10 @@ def set_handles(job: Job) -> Iterator[Step]:
                 part=heater.id,
                 setting="plug in, relief shut",
             )
+
+
+def open_diverters(job: Job) -> Iterator[Step]:
+    """Give the steps that send water round, not out."""
     for diverter in job.roles.controls("diverter"):
         yield step(
             "open diverter",
@@ -35,10 +69,6 @@ def set_handles(job: Job) -> Iterator[Step]:
             part=diverter,
             setting="recirculate",
         )
-    yield _draw_from_jug(job)
-    yield step(
-        "pump on", "set", Action("set", f"{job.pump}/switch", "on"), part=job.pump, setting="on"
-    )
 
 
 def _set_bypass(job: Job) -> Step:
@@ -59,6 +89,7 @@ def _set_bypass(job: Job) -> Step:
 
 
 def _draw_from_jug(job: Job) -> Step:
+    enters = job.enters_by
     tank_valves = job.roles.valves("tank suction")
     jug_valves = job.roles.valves("antifreeze inlet")
     named = job.roles.positions("antifreeze")
@@ -69,8 +100,8 @@ def _draw_from_jug(job: Job) -> Step:
         *(Action("set", valve.id, "across") for valve in tank_valves),
         *(Action("set", valve.id, "along") for valve in jug_valves),
         *(Action("set", valve.id, name) for valve, name in named),
-        Action("set", job.hose, "in the jug"),
-        Action("feed", job.hose, contents=job.product.contents()),
+        Action("set", enters.control, enters.setting),
+        Action("feed", enters.source, contents=job.product.contents()),
         part=part,
         setting="along" if jug_valves else "in the jug",
         cautions=("right product",),
@@ -83,8 +114,9 @@ def _under_the_hose(job: Job) -> str:
 
     Put on behind the strainer, it would leave the water that the strainer holds.
     """
-    part = job.network.controls[job.hose].part
+    enters = job.enters_by
+    part = job.network.controls[enters.control].part
     if job.card.fitting[part].kind != "demand pump":
         return part
-    end = job.network.links[job.network.sources[job.hose].link].end
+    end = job.network.links[job.network.sources[enters.source].link].end
     return end.partition(".")[0]

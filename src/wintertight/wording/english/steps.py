@@ -11,6 +11,28 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "open shut-off": "Open the {part}: handle along the pipe.",
         "open taps": "Open every tap, hot and cold: {parts}.",
         "open tank drain": "Open the drain of the {part}.",
+        "open handles": "Set these handles along the pipe (open): {parts}.",
+        "open handles: hose": (
+            "Set these handles along the pipe (open), and let the end of the antifreeze hose hang"
+            " free: {parts}."
+        ),
+        "caps off": "Take off the caps, buckets under them: {parts}.",
+        "caps on": "Put the caps back on: {parts}.",
+        "hold open": "{part} ({how}): until nothing runs.",
+        "hold open: city inlet": (
+            "{part}: take the screen out, press the check in with a blunt tool until nothing runs,"
+            " put the screen back."
+        ),
+        "work positions": (
+            "Turn the {part} to each of its positions in turn ({positions}), wait until nothing"
+            " runs, and set it back to {back}."
+        ),
+        "work positions: pressed": (
+            "Turn the {part} to each of its positions in turn ({positions}), wait until nothing"
+            " runs, the check of the city inlet pressed in with a blunt tool meanwhile, and set it"
+            " back to {back}."
+        ),
+        "empty bowl": "Take the bowl of the {part} off, empty it and screw it back on.",
         "open low points": "Open the low points: {parts}.",
         "open relief": "Lift the relief lever of the {part} and leave it up.",
         "plug out": "Take the drain plug out of the {part} and leave it out.",
@@ -66,6 +88,9 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "open diverter": "Set the {part} to send water round, not out.",
         "close diverter": "Set the {part} back.",
         "pump on": "Switch the {part} on; never let a jug run empty.",
+        "hand pump on": (
+            "{handles} Put the hand pump on the {part} and its hose into a full jug of {product}."
+        ),
         "run outlet": "{part}: open, run until colour stays ({colour}), run on {run_on}, shut.",
         "run outlet: its own way": (
             "{part} ({how}): run until colour stays ({colour}), run on {run_on}, stop."
@@ -86,6 +111,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
             " shut it and count it as not filled."
         ),
         "pump off": "Switch the {part} off.",
+        "hand pump off": "Take the hand pump off the {part}.",
         "leave taps open": "Open the taps once more and leave them open: {parts}.",
         "work pedal": "Work the pedal of the {part} once.",
         "work pedal: macerating toilet": "Flush the {part} once.",
@@ -108,6 +134,12 @@ WHY: Mapping[str, str] = MappingProxyType(
         "open shut-off": "What is shut off is not filled.",
         "open taps": "Water runs out only where air can come in.",
         "open tank drain": "Water left in the tank finds its way to the pump.",
+        "open handles": "A handle across its pipe holds water behind it, and in its own ball.",
+        "caps off": "Behind a cap stands water that no tap lets out.",
+        "caps on": "Nothing may crawl in during winter.",
+        "hold open": "Nothing else opens the end of its line.",
+        "work positions": "Each position cuts another line off, with its water in it.",
+        "empty bowl": "Whatever runs or blows through leaves a bowl its water.",
         "open low points": "What runs out here by itself need not be pushed out later.",
         "open relief": "Air comes in at the top, so the heater empties at the bottom.",
         "open relief: finish": "An open lever gives what may freeze room to grow.",
@@ -130,8 +162,10 @@ WHY: Mapping[str, str] = MappingProxyType(
         "open diverter": "Its own two short lines fill only while it is open.",
         "close diverter": "As it is used.",
         "pump on": "It fills the lines, and holds pressure from one outlet to the next.",
+        "hand pump on": "It pushes antifreeze to every outlet, where the coach's pump cannot run.",
         "run outlet": "First colour is still weak; the run-on makes the line strong enough.",
         "pump off": "The taps are opened next; nothing should follow.",
+        "hand pump off": "The taps are opened next; nothing should follow.",
         "leave taps open": "An open tap leaves slush room to grow.",
         "work pedal": "It lets the pressure out of the valve, which springs shut by itself.",
         "loosen bowl": "A loose bowl leaves its content room to grow.",
@@ -176,6 +210,7 @@ CAUTIONS: Mapping[str, str] = MappingProxyType(
             "Let the heater cool and open a tap before the plug comes out: scalding water under"
             " pressure. The coach's manual has the last word."
         ),
+        "low pressure by hand": "Pump gently: an arm can pass the pressure that fittings stand.",
         "sewer hose apart": (
             "Sewer hose and its gloves touch nothing that carries drinking water. Wash hands."
         ),
@@ -286,6 +321,8 @@ SETTINGS: Mapping[str, str] = MappingProxyType(
         "in use": "in use",
         "stowed": "stowed",
         "in the jug": "in the jug",
+        "hand pump": "hand pump on",
+        "air line": "air line on",
         "open to the air": "open to the air",
         "tank line": "on the line from the tank",
         "relief lever open": "relief lever open",

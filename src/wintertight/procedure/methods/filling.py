@@ -1,0 +1,140 @@
+"""Antifreeze one outlet at a time, whatever pushes it: run-on, cups, and mending both."""
+
+import operator
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from wintertight.flow.coach_network import CoachNetwork
+from wintertight.flow.replay import Trace, replay
+from wintertight.flow.state import State, arriving_state
+from wintertight.flow.until import Until
+from wintertight.procedure.drawn import Array, Drawn
+from wintertight.procedure.held_in import HeldIn, held_in, with_scatter
+from wintertight.procedure.job import Job
+from wintertight.procedure.methods.cups import cups_needed
+from wintertight.procedure.methods.worked import Asked, Worked, actions_of
+from wintertight.procedure.phases.filling import fill_outlet
+from wintertight.procedure.phases.finishing import finish
+from wintertight.procedure.run_on import OutletPlan, plan_run_ons
+from wintertight.procedure.steps import Step
+from wintertight.procedure.walking import walking_order
+from wintertight.proof.claims import PartProof
+from wintertight.proof.judge import Bench, prove_parts
+
+MORE_ROUNDS = 3
+"""How often a plan is worked out again where too few draws hold [1]."""
+
+A_LITTLE = 0.003
+"""Share of the product aimed at beyond what too few draws lack [1]: else it comes near for ever."""
+
+MOST_AT_ONCE = 1.05
+"""Factor by which a round aims at more at most [1]: what lacks more than that lacks no run-on."""
+
+
+def work_out_filling(asked: Asked, job: Job, early: tuple[Step, ...]) -> Worked:
+    """Work out a job that fills a coach with antifreeze.
+
+    Args:
+        asked: the coach, the antifreeze and the cold.
+        job: what pushes the antifreeze in, and where.
+        early: the steps up to the first outlet.
+
+    Returns:
+        The job, mended where too few draws held.
+    """
+    filling = _Filling.begun(job, asked.low_degC, early)
+    filled, parts, held = _mended(filling, asked.drawn, asked.best)
+    return Worked(filled.steps, filled.outlets, filled.trace, parts, held)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class _Filled:
+    """A job that was worked out to its end.
+
+    Attributes:
+        bench: the coach on the careful side at its end.
+        steps, outlets, trace: what is done, and what was found.
+        stronger: by link and trap, the factor by which more of the product was aimed at [1].
+    """
+
+    bench: Bench
+    steps: tuple[Step, ...]
+    outlets: tuple[OutletPlan, ...]
+    trace: Trace
+    stronger: Mapping[str, float]
+
+    def proven(
+        self, drawn: Drawn, best: CoachNetwork, known: Mapping[str, Array] | None = None
+    ) -> tuple[tuple[PartProof, ...], HeldIn]:
+        """Prove each part on the careful side, and in enough of the draws."""
+        parts = prove_parts(self.bench)
+        held = held_in(drawn, self.bench, self.trace, best, parts, known=known)
+        return with_scatter(parts, held), held
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class _Filling:
+    """A job that was worked out up to the filling."""
+
+    job: Job
+    low_degC: float
+    early: tuple[Step, ...]
+    set_up: Trace
+    order: tuple[str, ...]
+
+    @classmethod
+    def begun(cls, job: Job, low_degC: float, early: tuple[Step, ...]) -> "_Filling":
+        """Do what comes before the filling, and find the order of the outlets."""
+        network, enters = job.network, job.enters_by
+        set_up = replay(network, arriving_state(network), actions_of(early))
+        order = walking_order(network, set_up.end, network.sources[enters.source].node)
+        through = network.controls[enters.control].part
+        order = tuple(o for o in order if network.controls[o].part != through)
+        return cls(job, low_degC, early, set_up, order)
+
+    def bench(self, state: State) -> Bench:
+        """Give the bench for one state."""
+        return Bench(self.job.card, self.job.network, state, self.low_degC, self.job.product)
+
+    def filled(self, stronger: Mapping[str, float], known: tuple[OutletPlan, ...] = ()) -> _Filled:
+        """Fill it, some links stronger than usual, and finish the job."""
+        job, arrived = self.job, self.set_up.start
+        bench = self.bench(self.set_up.end)
+        outlets = plan_run_ons(bench, job.product, self.order, stronger, known)
+        fills = tuple(fill_outlet(job, o.outlet, Until(run_on_s=o.run_on_s)) for o in outlets)
+        state = outlets[-1].moment.state if outlets else self.set_up.end
+        cups = cups_needed(self.bench(state), job.product, stronger)
+        late = tuple(finish(job, cups))
+        end = replay(job.network, state, actions_of(late))
+        moments = (*self.set_up.moments, *(o.moment for o in outlets), *end.moments)
+        trace = Trace(job.network, arrived, moments)
+        return _Filled(
+            self.bench(trace.end), (*self.early, *fills, *late), outlets, trace, stronger
+        )
+
+
+def _mended(
+    filling: _Filling, drawn: Drawn, best: CoachNetwork
+) -> tuple[_Filled, tuple[PartProof, ...], HeldIn]:
+    """Fill a coach, run on longer where too few draws hold, and keep what lacks least."""
+    filled = filling.filled({})
+    best_of = found = (filled, *filled.proven(drawn, best))
+    for _ in range(MORE_ROUNDS):
+        before, _, held = found
+        if not held.short:
+            break
+        filled = filling.filled(_stronger(before.stronger, held), before.outlets)
+        same = all(map(operator.is_, filled.outlets, before.outlets))
+        found = (filled, *filled.proven(drawn, best, held.shares if same else None))
+        best_of = min(best_of, found, key=lambda each: each[2].lacking)
+    return best_of
+
+
+def _stronger(before: Mapping[str, float], held: HeldIn) -> Mapping[str, float]:
+    """Aim at more of the product where too few draws hold: by what the weak ones lack, and half."""
+    more = {
+        place: before.get(place, 1.0)
+        * min(1.0 + 1.5 * (1.0 / point - 1.0) + A_LITTLE, MOST_AT_ONCE)
+        for place, point in held.short.items()
+    }
+    return {**before, **more}

@@ -1,0 +1,65 @@
+"""Antifreeze by a hand pump through the city inlet, one outlet at a time.
+
+The coach's own pump need not run. What lies before its check valve is not reached: the pump itself,
+its strainer and the line from the tank stay as draining leaves them.
+"""
+
+from wintertight.coach.card import Card
+from wintertight.errors import ChoiceError
+from wintertight.flow.coach_network import CoachNetwork
+from wintertight.fluids.product import Product
+from wintertight.procedure.job import BY_HAND, Job, Supply
+from wintertight.procedure.methods.filling import work_out_filling
+from wintertight.procedure.methods.worked import Asked, Worked
+from wintertight.procedure.phases.emptying import empty_out
+from wintertight.procedure.phases.make_safe import make_safe
+from wintertight.procedure.phases.setting import pump_by_hand
+from wintertight.procedure.roles import Roles
+
+
+def hand_pump_job(card: Card, network: CoachNetwork, product: Product) -> Job:
+    """Find where a hand pump goes on.
+
+    Args:
+        card: the coach's card.
+        network: the coach.
+        product: what it is filled with.
+
+    Returns:
+        The job.
+
+    Raises:
+        ChoiceError: the coach has no city inlet.
+    """
+    roles = Roles(card, network)
+    hoses = [c for c in roles.controls("hose") if BY_HAND in network.controls[c].settings]
+    if not hoses:
+        message = "this coach has no city inlet; expected one for the hand pump to go on"
+        raise ChoiceError(message)
+    inlet = network.controls[hoses[0]].part
+    source = next(
+        s.id
+        for s in network.sources.values()
+        if (gate := network.links[s.link].gate) and gate.passes == {BY_HAND}
+        if network.links[s.link].part == inlet
+    )
+    pumps = roles.of_kind("demand pump")
+    pump = pumps[0].id if pumps else None
+    return Job(card, network, product, pump, Supply(hoses[0], BY_HAND, source))
+
+
+def work_out(asked: Asked) -> Worked:
+    """Work out a job of the hand pump.
+
+    Args:
+        asked: the coach, the antifreeze and the cold.
+
+    Returns:
+        The job, mended where too few draws held.
+
+    Raises:
+        ChoiceError: the coach has no city inlet.
+    """
+    job = hand_pump_job(asked.card, asked.careful, asked.product)
+    early = (*make_safe(job), *empty_out(job), *pump_by_hand(job))
+    return work_out_filling(asked, job, early)
