@@ -173,7 +173,7 @@ def _blow(network: CoachNetwork, state: State, action: Action) -> Done:
         message = f"'{action.part}' is blown out with nothing"
         raise ChoiceError(message)
     after, found = blown(network, state, action.part, action.blow)
-    seconds = found.work.seconds if found.work.bursts else 0.0
+    seconds = found.work.seconds + found.work.refill_s if found.work.bursts else 0.0
     return after, Outcome(sweep=found, seconds=seconds)
 
 

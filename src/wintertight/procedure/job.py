@@ -71,6 +71,36 @@ class Job:
         return bool(self.roles.valves("heater bypass") or self.roles.positions("heater bypass"))
 
 
+def own_pump(card: Card, network: CoachNetwork) -> str | None:
+    """Give the id of a coach's own pump; None where it has none."""
+    pumps = Roles(card, network).of_kind("demand pump")
+    return pumps[0].id if pumps else None
+
+
+def city_supply(card: Card, network: CoachNetwork, setting: str) -> Supply | None:
+    """Find the city inlet as the place where a hand pump, or air, comes in.
+
+    Args:
+        card: the coach's card.
+        network: the coach.
+        setting: what its hose is set to.
+
+    Returns:
+        The inlet; None where the coach has none.
+    """
+    for hose in Roles(card, network).controls("hose"):
+        if setting not in network.controls[hose].settings:
+            continue
+        inlet = network.controls[hose].part
+        # Air is put on in place of the main.
+        feeds = "on" if setting == BY_AIR else setting
+        for source in network.sources.values():
+            link = network.links[source.link]
+            if link.part == inlet and link.gate and feeds in link.gate.passes:
+                return Supply(hose, setting, source.id)
+    return None
+
+
 def step(
     key: str,
     phase: Phase,

@@ -8,6 +8,7 @@ import numpy as np
 from wintertight.coach.card import Card
 from wintertight.coach.findings import Finding, findings
 from wintertight.errors import ChoiceError
+from wintertight.flow.air.supply import AirSupply
 from wintertight.flow.build import build_network
 from wintertight.flow.case import BEST, CAREFUL
 from wintertight.flow.coach_network import CoachNetwork
@@ -97,12 +98,13 @@ class Plan:
     held_in: HeldIn
 
 
-def plan_coach(
+def plan_coach(  # noqa: PLR0913 - a coach and all that is at hand
     card: Card,
     product: Product,
     low_degC: float,
     method: str = "pump",
     *,
+    air: AirSupply | None = None,
     with_missed_steps: bool = False,
 ) -> Plan:
     """Plan one coach.
@@ -112,6 +114,7 @@ def plan_coach(
         product: what it is filled with.
         low_degC: design low of its storage site [degC].
         method: one of ``METHODS``.
+        air: the compressor at hand; a small one where None.
         with_missed_steps: also leave each step out once; takes some seconds.
 
     Returns:
@@ -124,7 +127,9 @@ def plan_coach(
     _check_choice(method, product)
     careful, best_network = build_network(card, CAREFUL), build_network(card, BEST)
     drawn = draw(card)
-    worked = METHODS[method](Asked(card, product, low_degC, careful, best_network, drawn))
+    worked = METHODS[method](
+        Asked(card, product, low_degC, careful, best_network, drawn, air or AirSupply())
+    )
     steps, trace, outlets = worked.steps, worked.trace, worked.outlets
     best = replay(best_network, arriving_state(best_network), actions_of(steps))
     planned = _with_numbers(card, steps, best, outlets, best_network)
@@ -135,6 +140,7 @@ def plan_coach(
         )
     strength = 1.0 - product.contents().water
     used = fill_draws(drawn, best, strength)
+    blowing_s = sum(m.outcome.seconds for m in best.moments if m.action.verb == "blow")
     antifreeze = Band.of(used.antifreeze_m3)
     return Plan(
         card=card,
@@ -145,7 +151,7 @@ def plan_coach(
         steps=planned,
         parts=worked.parts,
         antifreeze=antifreeze,
-        duration=Band.of(used.running_s + handling_draws(planned)),
+        duration=Band.of(used.running_s + blowing_s + handling_draws(planned)),
         buy=_purchase(product, antifreeze),
         refused=refused_orders(card, careful, trace.start, steps),
         findings=findings(card),
@@ -181,6 +187,7 @@ def _with_numbers(
     network: CoachNetwork,
 ) -> tuple[PlannedStep, ...]:
     seen = {m.action.part: m.outcome.run for m in best.moments if m.outcome.run}
+    blows = {m.action.part: m.outcome.sweep for m in best.moments if m.outcome.sweep}
     run_on = {o.outlet: o.run_on_s for o in outlets}
     telling = telling_outlets(card, network, best)
     return tuple(
@@ -189,6 +196,7 @@ def _with_numbers(
             step=step,
             run=seen[step.outlet] if step.outlet else None,
             run_on_s=run_on[step.outlet] if step.outlet else None,
+            blow=blows[step.blown] if step.blown else None,
             handling_s=HANDLING_S[step.key],
             telling=step.outlet in telling,
         )

@@ -6,11 +6,12 @@ from types import MappingProxyType
 from typing import Literal
 
 from wintertight.flow.actions import Action
+from wintertight.flow.air.sweep import SweepResult
 from wintertight.flow.until import OutletRun
 
-Phase = Literal["make safe", "drain", "set", "fill", "finish"]
+Phase = Literal["make safe", "drain", "set", "blow", "fill", "finish"]
 
-PHASES: tuple[Phase, ...] = ("make safe", "drain", "set", "fill", "finish")
+PHASES: tuple[Phase, ...] = ("make safe", "drain", "set", "blow", "fill", "finish")
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +45,11 @@ class Step:
             (a.part for a in self.actions if a.verb == "run" and self.key == "run outlet"), None
         )
 
+    @property
+    def blown(self) -> str | None:
+        """The outlet this step blows air through, if it is such a step."""
+        return next((a.part for a in self.actions if a.verb == "blow"), None)
+
 
 @dataclass(frozen=True, slots=True)
 class Missed:
@@ -73,6 +79,7 @@ class PlannedStep:
         step: the step.
         run: what will be seen at its outlet at best values, if it runs one.
         run_on_s: seconds to run on after first colour [s].
+        blow: what is claimed of the air at its outlet at best values, if it blows one out.
         handling_s: hands-on time beside the running of fluid [s].
         telling: whether its first colour says much about the rest.
         if_missed: what comes of leaving it out; None where that was not asked.
@@ -82,6 +89,7 @@ class PlannedStep:
     step: Step
     run: OutletRun | None = None
     run_on_s: float | None = None
+    blow: SweepResult | None = None
     handling_s: float = 0.0
     telling: bool = False
     if_missed: Missed | None = None

@@ -33,6 +33,8 @@ def step_text(planned: PlannedStep, card: Card, language: str = "en", system: Sy
         "how": how_to_open(step, language),
         **_seen(planned, language, system),
     }
+    if planned.blow is not None and planned.blow.work.bursts:
+        params["blow_s"] = about(planned.blow.work.seconds, language)
     if "sources" in params:
         sources = str(step.params["sources"]).split(" and ")
         params["sources"] = listed((say("heat", s, language) for s in sources), language)
@@ -88,6 +90,9 @@ def _circumstances(planned: PlannedStep, card: Card) -> tuple[str, ...]:
     """Give what may call for another sentence, the strongest first."""
     step = planned.step
     run = planned.run
+    blow = planned.blow
+    if blow is not None and not blow.work.bursts:
+        return ("never done",)
     dry = ["no colour"] if run is not None and run.first_colour_s is None else []
     own_way = ["its own way"] if how_to_open(step) else []
     fitting = card.fitting.get(step.part.partition("/")[0].partition(".")[0])

@@ -1,18 +1,14 @@
 """Drain only: everything open, nothing filled but the traps."""
 
-from wintertight.coach.card import Card
-from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.replay import Trace, replay
 from wintertight.flow.state import arriving_state
-from wintertight.fluids.product import Product
 from wintertight.procedure.held_in import held_in, with_scatter
-from wintertight.procedure.job import Job
+from wintertight.procedure.job import Job, own_pump
 from wintertight.procedure.methods.cups import cups_needed
 from wintertight.procedure.methods.worked import Asked, Worked, actions_of
 from wintertight.procedure.phases.emptying import empty_out
 from wintertight.procedure.phases.finishing import finish_empty
 from wintertight.procedure.phases.make_safe import make_safe
-from wintertight.procedure.roles import Roles
 from wintertight.procedure.steps import Step
 from wintertight.proof.judge import prove_parts
 
@@ -26,14 +22,9 @@ def work_out(asked: Asked) -> Worked:
     Returns:
         The job.
     """
-    job = emptying_job(asked.card, asked.careful, asked.product)
+    pump = own_pump(asked.card, asked.careful)
+    job = Job(asked.card, asked.careful, asked.product, pump)
     return work_out_emptying(asked, job, (*make_safe(job), *empty_out(job)))
-
-
-def emptying_job(card: Card, network: CoachNetwork, product: Product) -> Job:
-    """Give a job for which nothing is pumped; the coach's own pump runs dry where it has one."""
-    pumps = Roles(card, network).of_kind("demand pump")
-    return Job(card, network, product, pumps[0].id if pumps else None)
 
 
 def work_out_emptying(asked: Asked, job: Job, early: tuple[Step, ...]) -> Worked:

@@ -8,13 +8,12 @@ from wintertight.coach.card import Card
 from wintertight.errors import ChoiceError
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.fluids.product import Product
-from wintertight.procedure.job import BY_HAND, Job, Supply
+from wintertight.procedure.job import BY_HAND, Job, city_supply, own_pump
 from wintertight.procedure.methods.filling import work_out_filling
 from wintertight.procedure.methods.worked import Asked, Worked
 from wintertight.procedure.phases.emptying import empty_out
 from wintertight.procedure.phases.make_safe import make_safe
 from wintertight.procedure.phases.setting import pump_by_hand
-from wintertight.procedure.roles import Roles
 
 
 def hand_pump_job(card: Card, network: CoachNetwork, product: Product) -> Job:
@@ -31,21 +30,11 @@ def hand_pump_job(card: Card, network: CoachNetwork, product: Product) -> Job:
     Raises:
         ChoiceError: the coach has no city inlet.
     """
-    roles = Roles(card, network)
-    hoses = [c for c in roles.controls("hose") if BY_HAND in network.controls[c].settings]
-    if not hoses:
+    enters = city_supply(card, network, BY_HAND)
+    if enters is None:
         message = "this coach has no city inlet; expected one for the hand pump to go on"
         raise ChoiceError(message)
-    inlet = network.controls[hoses[0]].part
-    source = next(
-        s.id
-        for s in network.sources.values()
-        if (gate := network.links[s.link].gate) and gate.passes == {BY_HAND}
-        if network.links[s.link].part == inlet
-    )
-    pumps = roles.of_kind("demand pump")
-    pump = pumps[0].id if pumps else None
-    return Job(card, network, product, pump, Supply(hoses[0], BY_HAND, source))
+    return Job(card, network, product, own_pump(card, network), enters)
 
 
 def work_out(asked: Asked) -> Worked:

@@ -3,13 +3,19 @@
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from wintertight.procedure.methods import drain_only, hand_pump, pump
+from wintertight.procedure.methods import air, air_then_pump, drain_only, hand_pump, pump
 from wintertight.procedure.methods.worked import WorkOut
 
 NAMES = ("pump", "hand-pump", "air", "air-then-pump", "drain", "hold")
 """Every method that has a name here."""
 
 METHODS: Mapping[str, WorkOut] = MappingProxyType(
-    {"pump": pump.work_out, "hand-pump": hand_pump.work_out, "drain": drain_only.work_out}
+    {
+        "pump": pump.work_out,
+        "hand-pump": hand_pump.work_out,
+        "air": air.work_out,
+        "air-then-pump": air_then_pump.work_out,
+        "drain": drain_only.work_out,
+    }
 )
 """The methods that can be planned, by name."""

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from wintertight.coach.card import Card
 from wintertight.flow.actions import Action
+from wintertight.flow.air.supply import AirSupply
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.replay import Trace
 from wintertight.flow.state import State
@@ -27,6 +28,7 @@ class Asked:
         low_degC: design low [degC].
         careful, best: the coach on the careful side and at best values.
         drawn: what each drawn coach takes.
+        air: the compressor at hand.
     """
 
     card: Card
@@ -35,6 +37,7 @@ class Asked:
     careful: CoachNetwork
     best: CoachNetwork
     drawn: Drawn
+    air: AirSupply
 
     def bench(self, state: State) -> Bench:
         """Give the bench for one state on the careful side."""

@@ -39,7 +39,6 @@ def empty_out(job: Job) -> Iterator[Step]:
     yield from _held_open(job)
     yield from _work_positions(job)
     yield from by_hand(job)
-    yield from _empty_bowls(job)
     yield from _caps_back(job)
     yield from empty_wastes(job)
 
@@ -182,17 +181,4 @@ def _work_positions(job: Job) -> Iterator[Step]:
             positions="; ".join(p.name for p in fitting.positions),
             back=found,
             pressed="yes" if city and checks else "no",
-        )
-
-
-def _empty_bowls(job: Job) -> Iterator[Step]:
-    """Give a step for each strainer: its bowl keeps its water whatever runs or blows through."""
-    for bowl in job.roles.of_kind("strainer"):
-        yield step(
-            "empty bowl",
-            "drain",
-            Action("set", f"{bowl.id}/bowl", "off"),
-            Action("set", f"{bowl.id}/bowl", "tight"),
-            part=bowl.id,
-            setting="emptied",
         )

@@ -26,9 +26,23 @@ def finish_empty(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:
     """Give the last steps of a job that leaves the lines empty: all stays open."""
     yield from close_diverters(job)
     yield leave_taps_open(job, *job.roles.low_points)
-    yield from relieve(job)
+    yield from work_pedals(job)
+    yield from _empty_bowls(job)
     yield from top_up(job, cups)
     yield hang_tag()
+
+
+def _empty_bowls(job: Job) -> Iterator[Step]:
+    """Give a step for each bowl: it keeps its water whatever runs or blows through."""
+    for bowl in job.roles.of_kind("filter housing", "strainer"):
+        yield step(
+            "empty bowl",
+            "finish",
+            Action("set", f"{bowl.id}/bowl", "off"),
+            Action("set", f"{bowl.id}/bowl", "loose"),
+            part=bowl.id,
+            setting="a quarter turn loose",
+        )
 
 
 def _stop(job: Job) -> Step:
@@ -64,8 +78,8 @@ def leave_taps_open(job: Job, *also: str) -> Step:
     )
 
 
-def relieve(job: Job) -> Iterator[Step]:
-    """Give the steps that open what is rigid, so that slush in it has room to grow."""
+def work_pedals(job: Job) -> Iterator[Step]:
+    """Give the steps that let the pressure out of toilet valves."""
     for fitting in job.card.fittings:
         if fitting.seen == "present" and KINDS[fitting.kind].relief == "hold toilet pedal":
             yield step(
@@ -75,6 +89,11 @@ def relieve(job: Job) -> Iterator[Step]:
                 part=fitting.id,
                 setting="worked once",
             )
+
+
+def relieve(job: Job) -> Iterator[Step]:
+    """Give the steps that open what is rigid, so that slush in it has room to grow."""
+    yield from work_pedals(job)
     for bowl in job.roles.of_kind("filter housing", "strainer"):
         yield step(
             "loosen bowl",

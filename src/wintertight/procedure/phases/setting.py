@@ -6,22 +6,26 @@ from wintertight.flow.actions import Action
 from wintertight.procedure.job import Job, step
 from wintertight.procedure.steps import Step
 
+HEATERS_WITH_PLUGS = ("tank heater", "on-demand heater")
+
 
 def set_handles(job: Job) -> Iterator[Step]:
     """Give the steps that set handles, put the hose into the jug and start the pump."""
     yield from close_up(job)
     yield from open_diverters(job)
     yield _draw_from_jug(job)
-    yield step(
-        "pump on", "set", Action("set", f"{job.pump}/switch", "on"), part=job.pump or "",
-        setting="on",
-    )  # fmt: skip
+    yield _pump_on(job)
+
+
+def draw_after_blowing(job: Job) -> Iterator[Step]:
+    """Give the steps that put the hose into the jug and start the pump, all else being shut."""
+    yield _draw_from_jug(job)
+    yield _pump_on(job)
 
 
 def pump_by_hand(job: Job) -> Iterator[Step]:
-    """Give the steps that set handles and put a hand pump on the city inlet."""
-    yield from close_up(job)
-    yield from open_diverters(job)
+    """Give the steps that set handles and put a hand pump on the city inlet of an empty coach."""
+    yield from close_up(job, heaters=HEATERS_WITH_PLUGS)
     enters = job.enters_by
     named = job.roles.positions("city water")
     yield step(
@@ -37,8 +41,16 @@ def pump_by_hand(job: Job) -> Iterator[Step]:
     )
 
 
-def close_up(job: Job) -> Iterator[Step]:
-    """Give the steps that shut what is open and leave the heater out of the flow."""
+def close_up(
+    job: Job, *, heaters: tuple[str, ...] = ("tank heater",), filled: bool = True
+) -> Iterator[Step]:
+    """Give the steps that shut what is open and leave the heater out of the flow.
+
+    Args:
+        job: the coach.
+        heaters: kinds of heater whose plugs are out, and go back where there is no bypass.
+        filled: whether a heater that cannot be bypassed is filled then.
+    """
     yield step(
         "shut everything",
         "set",
@@ -47,16 +59,18 @@ def close_up(job: Job) -> Iterator[Step]:
     )
     if job.has_bypass:
         yield _set_bypass(job)
-    else:
-        for heater in job.roles.of_kind("tank heater"):
-            yield step(
-                "close heater",
-                "set",
-                Action("set", f"{heater.id}/plug", "in"),
-                Action("set", f"{heater.id}/relief", "shut"),
-                part=heater.id,
-                setting="plug in, relief shut",
-            )
+        return
+    for heater in job.roles.of_kind(*heaters):
+        lever = f"{heater.id}/relief"
+        yield step(
+            "close heater",
+            "set",
+            Action("set", f"{heater.id}/plug", "in"),
+            *(Action("set", c, "shut") for c in (lever,) if c in job.network.controls),
+            part=heater.id,
+            setting="plug in, relief shut",
+            filled="yes" if filled else "no",
+        )
 
 
 def open_diverters(job: Job) -> Iterator[Step]:
@@ -86,6 +100,11 @@ def _set_bypass(job: Job) -> Step:
         setting="along" if bypasses else named[0][1],
         valves=", ".join(v.name or v.id for v in (*into, *out)),
     )
+
+
+def _pump_on(job: Job) -> Step:
+    on = Action("set", f"{job.pump}/switch", "on")
+    return step("pump on", "set", on, part=job.pump or "", setting="on")
 
 
 def _draw_from_jug(job: Job) -> Step:

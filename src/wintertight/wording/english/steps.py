@@ -32,7 +32,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
             " runs, the check of the city inlet pressed in with a blunt tool meanwhile, and set it"
             " back to {back}."
         ),
-        "empty bowl": "Take the bowl of the {part} off, empty it and screw it back on.",
+        "empty bowl": "Take the bowl of the {part} off, empty it and screw it back on loosely.",
         "open low points": "Open the low points: {parts}.",
         "open relief": "Lift the relief lever of the {part} and leave it up.",
         "plug out": "Take the drain plug out of the {part} and leave it out.",
@@ -71,8 +71,23 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "set bypass": "Bypass the heater. {handles}",
         "close heater": (
             "There is no bypass: put the plug back into the {part} and let the relief lever down."
+            " It stays empty."
+        ),
+        "close heater: filled": (
+            "There is no bypass: put the plug back into the {part} and let the relief lever down."
             " It will be filled."
         ),
+        "air on": (
+            "{handles} Put the air line on the {part}, its regulator set to {regulator_Pa}, no"
+            " more."
+        ),
+        "blow outlet": "{part}: open, blow {blow_s} until only mist comes, shut.",
+        "blow outlet: its own way": "{part} ({how}): blow {blow_s} until only mist comes, stop.",
+        "blow outlet: never done": (
+            "{part}: open it. By the calculation this compressor cannot clear it; count it as not"
+            " blown out."
+        ),
+        "air off": "Shut the air, open a tap until it is still, take the line off the {part}.",
         "draw from jug": "{handles} Put the antifreeze hose into a full jug of {product}.",
         "draw from jug: city inlet": (
             "{handles} Put a short hose on the {part} and its end into a full jug of {product}."
@@ -157,7 +172,11 @@ WHY: Mapping[str, str] = MappingProxyType(
         "empty waste tanks": "What stays in a tank freezes against its valve.",
         "shut everything": "The pump fills one outlet at a time.",
         "set bypass": "Otherwise the heater swallows the antifreeze for the hot side.",
-        "close heater": "Otherwise the antifreeze runs out of it.",
+        "close heater": "Otherwise all comes out of its open plug.",
+        "close heater: filled": "Otherwise the antifreeze runs out of it.",
+        "air on": "Air pushes out what gravity leaves.",
+        "blow outlet": "Only the way to the one open outlet gets air fast enough to carry water.",
+        "air off": "Nothing may stand under pressure when bowls are opened.",
         "draw from jug": "The pump must draw from the jug and from nowhere else.",
         "open diverter": "Its own two short lines fill only while it is open.",
         "close diverter": "As it is used.",
@@ -211,6 +230,12 @@ CAUTIONS: Mapping[str, str] = MappingProxyType(
             " pressure. The coach's manual has the last word."
         ),
         "low pressure by hand": "Pump gently: an arm can pass the pressure that fittings stand.",
+        "air pressure": (
+            "Never more than 50 psi of air, whatever the lines are rated for: fittings give first."
+        ),
+        "clean air": "Oil-free or filtered air only: oil does not belong in drinking water lines.",
+        "eyes": "Eye protection; nobody before an open outlet.",
+        "no engine indoors": "No engine runs in a closed bay.",
         "sewer hose apart": (
             "Sewer hose and its gloves touch nothing that carries drinking water. Wash hands."
         ),
@@ -253,6 +278,7 @@ PHASES: Mapping[str, str] = MappingProxyType(
         "make safe": "Make safe",
         "drain": "Drain",
         "set": "Set the handles",
+        "blow": "Blow out, one outlet at a time",
         "fill": "Fill, one outlet at a time",
         "finish": "Finish",
     }
