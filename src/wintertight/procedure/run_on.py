@@ -141,16 +141,24 @@ def _plan_outlet(
 ) -> OutletPlan:
     """Run one outlet until its own links are strong enough, then up to the counted second.
 
-    What is not reached within the limit is not waited for: then the usual target is tried, and
-    failing that the shortest run-on is asked for. The moment is always the run as it is asked for.
+    What is not reached within the limit is not waited for: then the usual target is tried, then
+    what can be reached of it, and failing that the shortest run-on is asked for. The moment is
+    always the run as it is asked for.
     """
     opened = with_outlet_open(network, state, outlet)
     lesser = {link: min(share, UNKNOWN_TARGET) for link, share in own.items()}
-    clears, running = True, _run_to(network, opened, outlet, own, strength)
-    if running is None:
-        clears, running = False, _run_to(network, opened, outlet, lesser, strength)
-    run_on = running.seconds - running.colour_s[outlet] if running else 0.0
-    running = running or Running(network, opened)
+    clears = True
+    running, reached = _run_to(network, opened, outlet, own, strength)
+    if not reached:
+        clears = False
+        running, reached = _run_to(network, opened, outlet, lesser, strength)
+    if not reached:
+        held = running.held
+        in_reach = {k: x for k, x in lesser.items() if weakest_share(held[k], strength) >= x}
+        running, reached = _run_to(network, opened, outlet, in_reach, strength)
+    if not reached:
+        running = Running(network, opened)
+    run_on = running.seconds - running.colour_s[outlet] if reached else 0.0
     counted = max(SHORTEST_S, COUNT_S * math.ceil(run_on / COUNT_S - 1e-6))
     until = Until(run_on_s=counted)
     stopped = running.advance(outlet, until)
@@ -163,8 +171,8 @@ def _plan_outlet(
 
 def _run_to(
     network: CoachNetwork, opened: State, outlet: str, own: dict[str, float], strength: float
-) -> Running | None:
-    """Run an open outlet until links hold their shares [1]; None if they do not at the limit."""
+) -> tuple[Running, bool]:
+    """Run an open outlet until links hold their shares [1], or to the limit; tell which it was."""
 
     def enough(running: Running) -> bool:
         return outlet in running.colour_s and all(
@@ -173,7 +181,7 @@ def _run_to(
 
     running = Running(network, opened)
     reached = running.advance(outlet, Until(), enough) and outlet in running.colour_s
-    return running if reached else None
+    return running, reached
 
 
 def _strength(product: Product) -> float:

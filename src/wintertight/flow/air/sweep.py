@@ -3,6 +3,7 @@
 import math
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from types import MappingProxyType
 from typing import Final
 
@@ -16,7 +17,7 @@ from wintertight.flow.air.receiver import AirCurve, Burst, Work, burst, curve_of
 from wintertight.flow.air.supply import AirSupply
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.hydraulics import STILL_M3_S
-from wintertight.flow.state import State, with_outlet_open
+from wintertight.flow.state import State, arriving_state, with_outlet_open
 from wintertight.flow.stream import AIR
 
 BLOW_S: Final = 30.0
@@ -115,14 +116,13 @@ def sweep(  # noqa: PLR0913 - one blow in all its parts
         message = f"'{outlet}' is no outlet; there are: {', '.join(sorted(network.outlets))}"
         raise ChoiceError(message)
     opened = with_inlet_on(network, with_outlet_open(network, state, outlet), inlet)
-    way = open_way(network, opened, inlet)
-    if way is None:
+    gates = {k.gate.control for k in network.links.values() if k.gate}
+    settings = tuple((name, opened.settings[name]) for name in sorted(gates))
+    found = _through(network, settings, (inlet, outlet), supply)
+    if found is None:
         return _nothing(network, inlet, outlet, blow_s)
-    blow = _Blow(network, way, supply)
-    links, air, pushed = blow.at(supply.regulator_Pa)
-    if network.outlets[outlet].link not in air.links or pushed <= STILL_M3_S:
-        return _nothing(network, inlet, outlet, blow_s)
-    curve = blow.curve(links)
+    way, air, pushed, curve = found.way, found.air, found.pushed_m3_s, found.curve
+    links = dict(found.links)
     push_s, push_kg_s = _push(network, way, opened, pushed, supply)
     work = work_of(supply, curve, push_s, push_kg_s, blow_s)
     for name in behind_full_heaters(network, opened, air) & links.keys():
@@ -228,6 +228,36 @@ class _Blow:
             return air.mass_kg_s, min((claims[k].margin for k in swept), default=none_swept)
 
         return curve_of(flow_at, self.supply.regulator_Pa)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Through:
+    """What blows through one outlet as gates stand, whatever the lines hold."""
+
+    way: OpenWay
+    links: Mapping[str, LinkSweep]
+    air: AirFlow
+    pushed_m3_s: float
+    curve: AirCurve
+
+
+@lru_cache(maxsize=512)
+def _through(
+    network: CoachNetwork,
+    settings: tuple[tuple[str, str], ...],
+    ends: tuple[str, str],
+    supply: AirSupply,
+) -> _Through | None:
+    """Work out what blows from an inlet to an outlet; None where no air comes through."""
+    inlet, outlet = ends
+    way = open_way(network, arriving_state(network).with_settings(dict(settings)), inlet)
+    if way is None:
+        return None
+    blow = _Blow(network, way, supply)
+    links, air, pushed = blow.at(supply.regulator_Pa)
+    if network.outlets[outlet].link not in air.links or pushed <= STILL_M3_S:
+        return None
+    return _Through(way, MappingProxyType(links), air, pushed, blow.curve(links))
 
 
 def _push(

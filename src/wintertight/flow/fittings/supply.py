@@ -67,6 +67,8 @@ def build_antifreeze_hose(bench: Workbench, fitting: Fitting) -> None:
     end = bench.control(fitting, "hose", "stowed | in the jug | open to the air")
     passes = Gate(end, frozenset({"in the jug", "open to the air"}))
     bench.source(fitting, passes, height_of(fitting), "/end", fitting.id)
+    hangs = Gate(end, frozenset({"open to the air"}))
+    bench.openings.append(Opening(fitting.id, height_of(fitting), hangs))
 
 
 def build_bowl(bench: Workbench, fitting: Fitting) -> None:

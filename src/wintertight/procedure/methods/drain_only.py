@@ -4,7 +4,8 @@ from wintertight.flow.replay import Trace, replay
 from wintertight.flow.state import arriving_state
 from wintertight.procedure.held_in import held_in, with_scatter
 from wintertight.procedure.job import Job, own_pump
-from wintertight.procedure.methods.cups import cups_needed
+from wintertight.procedure.methods.cups import NOTHING, cups_needed
+from wintertight.procedure.methods.mending import MORE_ROUNDS, stronger_by
 from wintertight.procedure.methods.worked import Asked, Worked, actions_of
 from wintertight.procedure.phases.emptying import empty_out
 from wintertight.procedure.phases.finishing import finish_empty
@@ -40,10 +41,18 @@ def work_out_emptying(asked: Asked, job: Job, early: tuple[Step, ...]) -> Worked
     """
     network = asked.careful
     emptied = replay(network, arriving_state(network), actions_of(early))
-    late = tuple(finish_empty(job, cups_needed(asked.bench(emptied.end), asked.product)))
-    end = replay(network, emptied.end, actions_of(late))
-    trace = Trace(network, emptied.start, (*emptied.moments, *end.moments))
-    bench = asked.bench(trace.end)
-    parts = prove_parts(bench)
-    held = held_in(asked.drawn, bench, trace, asked.best, parts)
-    return Worked((*early, *late), (), trace, with_scatter(parts, held), held)
+    stronger = NOTHING
+    found: list[Worked] = []
+    for _ in range(1 + MORE_ROUNDS):
+        cups = cups_needed(asked.bench(emptied.end), asked.product, stronger)
+        late = tuple(finish_empty(job, cups))
+        end = replay(network, emptied.end, actions_of(late))
+        trace = Trace(network, emptied.start, (*emptied.moments, *end.moments))
+        bench = asked.bench(trace.end)
+        parts = prove_parts(bench)
+        held = held_in(asked.drawn, bench, trace, asked.best, parts)
+        found.append(Worked((*early, *late), (), trace, with_scatter(parts, held), held))
+        if not held.short:
+            break
+        stronger = stronger_by(stronger, held)
+    return min(found, key=lambda worked: worked.held_in.lacking)

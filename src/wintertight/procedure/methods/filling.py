@@ -12,6 +12,7 @@ from wintertight.procedure.drawn import Array, Drawn
 from wintertight.procedure.held_in import HeldIn, held_in, with_scatter
 from wintertight.procedure.job import Job
 from wintertight.procedure.methods.cups import cups_needed
+from wintertight.procedure.methods.mending import MORE_ROUNDS, stronger_by
 from wintertight.procedure.methods.worked import Asked, Worked, actions_of
 from wintertight.procedure.phases.filling import fill_outlet
 from wintertight.procedure.phases.finishing import finish
@@ -20,15 +21,6 @@ from wintertight.procedure.steps import Step
 from wintertight.procedure.walking import walking_order
 from wintertight.proof.claims import PartProof
 from wintertight.proof.judge import Bench, prove_parts
-
-MORE_ROUNDS = 3
-"""How often a plan is worked out again where too few draws hold [1]."""
-
-A_LITTLE = 0.003
-"""Share of the product aimed at beyond what too few draws lack [1]: else it comes near for ever."""
-
-MOST_AT_ONCE = 1.05
-"""Factor by which a round aims at more at most [1]: what lacks more than that lacks no run-on."""
 
 
 def work_out_filling(asked: Asked, job: Job, early: tuple[Step, ...]) -> Worked:
@@ -123,18 +115,8 @@ def _mended(
         before, _, held = found
         if not held.short:
             break
-        filled = filling.filled(_stronger(before.stronger, held), before.outlets)
+        filled = filling.filled(stronger_by(before.stronger, held), before.outlets)
         same = all(map(operator.is_, filled.outlets, before.outlets))
         found = (filled, *filled.proven(drawn, best, held.shares if same else None))
         best_of = min(best_of, found, key=lambda each: each[2].lacking)
     return best_of
-
-
-def _stronger(before: Mapping[str, float], held: HeldIn) -> Mapping[str, float]:
-    """Aim at more of the product where too few draws hold: by what the weak ones lack, and half."""
-    more = {
-        place: before.get(place, 1.0)
-        * min(1.0 + 1.5 * (1.0 / point - 1.0) + A_LITTLE, MOST_AT_ONCE)
-        for place, point in held.short.items()
-    }
-    return {**before, **more}

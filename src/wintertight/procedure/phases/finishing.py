@@ -16,7 +16,11 @@ def finish(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:
     yield _stop(job)
     yield from close_diverters(job)
     yield leave_taps_open(job)
-    yield from relieve(job)
+    if job.enters_by.setting == BY_HAND:
+        yield from _empty_bowls(job, "strainer")
+        yield from relieve(job, "filter housing")
+    else:
+        yield from relieve(job, "filter housing", "strainer")
     yield from top_up(job, cups)
     yield step("take reading", "finish", setting="reading", cautions=("pink proves little",))
     yield hang_tag()
@@ -27,14 +31,14 @@ def finish_empty(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:
     yield from close_diverters(job)
     yield leave_taps_open(job, *job.roles.low_points)
     yield from work_pedals(job)
-    yield from _empty_bowls(job)
+    yield from _empty_bowls(job, "filter housing", "strainer")
     yield from top_up(job, cups)
     yield hang_tag()
 
 
-def _empty_bowls(job: Job) -> Iterator[Step]:
-    """Give a step for each bowl: it keeps its water whatever runs or blows through."""
-    for bowl in job.roles.of_kind("filter housing", "strainer"):
+def _empty_bowls(job: Job, *kinds: str) -> Iterator[Step]:
+    """Give a step for each bowl: it keeps its water where nothing but air went through."""
+    for bowl in job.roles.of_kind(*kinds):
         yield step(
             "empty bowl",
             "finish",
@@ -91,10 +95,10 @@ def work_pedals(job: Job) -> Iterator[Step]:
             )
 
 
-def relieve(job: Job) -> Iterator[Step]:
-    """Give the steps that open what is rigid, so that slush in it has room to grow."""
+def relieve(job: Job, *bowls: str) -> Iterator[Step]:
+    """Give the steps that open what is rigid, such as these bowls: slush needs room to grow."""
     yield from work_pedals(job)
-    for bowl in job.roles.of_kind("filter housing", "strainer"):
+    for bowl in job.roles.of_kind(*bowls):
         yield step(
             "loosen bowl",
             "finish",
