@@ -17,7 +17,14 @@ HEATER_HEEL = 0.042
 
 
 def left_wet(share: float) -> np.ndarray[tuple[int], np.dtype[np.float64]]:
-    """Give shares of a hollow that keeps so much of its liquid as water, and air for the rest."""
+    """Give what is no water in a hollow that keeps so much of it wet.
+
+    Args:
+        share: share of water left [1].
+
+    Returns:
+        Shares of glycol, ethanol, rated product and air [1], shape (4,).
+    """
     return np.asarray(ONLY_AIR * (1.0 - share))
 
 

@@ -151,7 +151,8 @@ def _plan_outlet(
     running, reached = _run_to(network, opened, outlet, own, strength)
     if not reached:
         clears = False
-        running, reached = _run_to(network, opened, outlet, lesser, strength)
+        if lesser != own:
+            running, reached = _run_to(network, opened, outlet, lesser, strength)
     if not reached:
         held = running.held
         in_reach = {k: x for k, x in lesser.items() if weakest_share(held[k], strength) >= x}

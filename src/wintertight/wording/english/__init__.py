@@ -3,15 +3,15 @@
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from wintertight.wording.english import coach, fleet, mistakes, paper, proofs, steps
+from wintertight.wording.english import cautions, coach, fleet, mistakes, paper, proofs, steps
 
 ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
     {
         "step": steps.STEPS,
         "why": steps.WHY,
-        "caution": steps.CAUTIONS,
+        "caution": cautions.CAUTIONS,
         "how to open": steps.HOW_TO_OPEN,
-        "hazard": steps.HAZARDS,
+        "hazard": cautions.HAZARDS,
         "phase": steps.PHASES,
         "method": steps.METHODS,
         "thing": steps.THINGS,
