@@ -3,7 +3,16 @@
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from wintertight.wording.english import cautions, coach, fleet, mistakes, paper, proofs, steps
+from wintertight.wording.english import (
+    cautions,
+    coach,
+    comparing,
+    fleet,
+    mistakes,
+    paper,
+    proofs,
+    steps,
+)
 
 ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
     {
@@ -38,5 +47,6 @@ ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "mistake settle": mistakes.SETTLE,
         "mistake piece": mistakes.PIECES,
         "sign": mistakes.SIGNS,
+        "comparison": comparing.COMPARISON,
     }
 )

@@ -1,0 +1,116 @@
+"""Every method on one coach, side by side: what each leaves, takes and costs.
+
+Best first: a method that proves everything before one that leaves something unproven, that before
+one that leaves a gap. Among those that prove everything the shorter one comes first: a gallon saved
+is worth a few minutes at most (common practice). Among the others the one that leaves fewer gaps,
+then fewer parts unproven, comes first.
+"""
+
+from dataclasses import dataclass
+from decimal import Decimal
+
+from wintertight.coach.card import Card
+from wintertight.errors import ChoiceError
+from wintertight.flow.air.supply import AirSupply
+from wintertight.fluids.product import Product
+from wintertight.procedure.bands import Band
+from wintertight.procedure.methods.table import METHODS
+from wintertight.procedure.plan import Plan, plan_coach
+from wintertight.procedure.side_by_side import side_by_side
+from wintertight.proof.claims import Verdict
+
+RANK: dict[Verdict, int] = {"safe": 0, "unproven": 1, "gap": 2}
+
+
+@dataclass(frozen=True, slots=True)
+class Compared:
+    """One method on one coach.
+
+    Attributes:
+        method: its name.
+        verdict: safe, unproven or gap; None where it cannot be planned.
+        why_not: why it cannot be planned, "" where it can.
+        antifreeze, duration: bands of antifreeze used [m3] and of the whole job [s]; None where it
+            cannot be planned.
+        jugs: how many containers it takes [1].
+        cost: price of the antifreeze; None where its price is not known.
+        gaps, unproven: parts that would burst, and parts nobody can vouch for.
+        steps: how many steps it has [1].
+    """
+
+    method: str
+    verdict: Verdict | None
+    why_not: str = ""
+    antifreeze: Band | None = None
+    duration: Band | None = None
+    jugs: int = 0
+    cost: Decimal | None = None
+    gaps: tuple[str, ...] = ()
+    unproven: tuple[str, ...] = ()
+    steps: int = 0
+
+
+def compare_methods(
+    card: Card,
+    product: Product,
+    low_degC: float,
+    *,
+    air: AirSupply | None = None,
+) -> tuple[Compared, ...]:
+    """Plan a coach by every method.
+
+    Args:
+        card: the coach's card.
+        product: the antifreeze at hand.
+        low_degC: design low of its storage site [degC].
+        air: the compressor at hand; a small one where None.
+
+    Returns:
+        One entry a method, best first; those that cannot be planned come last.
+
+    Raises:
+        ChoiceError: the product must never be used.
+    """
+    names = tuple(METHODS)
+
+    def one(i: int) -> Compared:
+        try:
+            return compared(plan_coach(card, product, low_degC, names[i], air=air))
+        except ChoiceError as error:
+            return Compared(names[i], None, error.message)
+
+    return best_first(side_by_side(one, len(names)))
+
+
+def best_first(found: list[Compared]) -> tuple[Compared, ...]:
+    """Put methods in order, best first."""
+    return tuple(sorted(found, key=_badness))
+
+
+def _badness(one: Compared) -> tuple[int, int, int, float]:
+    if one.verdict is None or one.duration is None:
+        return len(RANK), 0, 0, 0.0
+    return RANK[one.verdict], len(one.gaps), len(one.unproven), one.duration.p50
+
+
+def compared(plan: Plan) -> Compared:
+    """Sum a plan up for the comparison.
+
+    Args:
+        plan: the plan.
+
+    Returns:
+        Its entry.
+    """
+    price = plan.product.price
+    return Compared(
+        method=plan.method,
+        verdict=plan.verdict,
+        antifreeze=plan.antifreeze,
+        duration=plan.duration,
+        jugs=plan.buy.count,
+        cost=None if price is None else price * plan.buy.count,
+        gaps=tuple(p.id for p in plan.parts if p.safe is False),
+        unproven=tuple(p.id for p in plan.parts if p.safe is None),
+        steps=len(plan.steps),
+    )
