@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 from wintertight.procedure.held_in import HeldIn
 
-MORE_ROUNDS = 3
+MORE_ROUNDS = 4
 """How often a plan is worked out again where too few draws hold [1]."""
 
 A_LITTLE = 0.003
