@@ -20,6 +20,7 @@ from wintertight.flow.replay import Moment, Trace, replay
 from wintertight.flow.state import State, arriving_state
 from wintertight.fluids.product import Product
 from wintertight.procedure.hazards import hazard_of
+from wintertight.procedure.plug_holes import with_plug_holes
 from wintertight.procedure.side_by_side import side_by_side
 from wintertight.procedure.steps import Missed, PlannedStep, Step
 from wintertight.proof.claims import PartProof
@@ -68,7 +69,7 @@ def missed_steps(
         What comes of it, one entry a step.
     """
     low_degC += VERDICT_MARGIN_K
-    striding = in_strides(network)
+    striding = with_plug_holes(in_strides(network))
     before = arriving_state(striding)
     trace = replay(striding, before, [a for step in steps for a in step.actions])
     usual = _Usual(

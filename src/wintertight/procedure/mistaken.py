@@ -10,17 +10,16 @@ from dataclasses import replace
 from types import MappingProxyType
 
 from wintertight.flow.actions import Action
-from wintertight.flow.coach_network import CoachNetwork, Control, Gate, Link
-from wintertight.flow.fittings.workbench import AIR
+from wintertight.flow.coach_network import CoachNetwork, Gate, Link
 from wintertight.flow.losses import (
     GALLON_PER_MINUTE,
     GRAVITY,
     WATER_DENSITY,
-    fitting_resistance,
 )
 from wintertight.flow.until import Until
 from wintertight.fluids.contents import Contents
 from wintertight.procedure.mistakes import Mistake
+from wintertight.procedure.plug_holes import with_plug_holes
 from wintertight.procedure.steps import PlannedStep, Step
 from wintertight.units import PSI_PA
 
@@ -69,8 +68,7 @@ def with_mistake(
     worn = NETWORKS.get(mistake.key)
     wrong = worn(network, mistake) if worn else network
     if mistake.hole:
-        wrong = _with_plug_hole(wrong, mistake.hole)
-        done = _set_wrongly(done, {f"{mistake.hole}/hole": "open"})
+        wrong = with_plug_holes(wrong, mistake.hole)
         done = tuple(_given_up(step, p) for step, p in zip(done, sheet, strict=True))
     if mistake.key == "jug ran dry":
         product = _product_of(done)
@@ -209,32 +207,6 @@ def _with_links(
         links=MappingProxyType({**network.links, **{link.id: link for link in links}}),
         heights_m=MappingProxyType({**network.heights_m, **heights_m}),
     )
-
-
-def _with_plug_hole(network: CoachNetwork, heater: str) -> CoachNetwork:
-    """Let what reaches a heater from either side run out where its plug was.
-
-    The heater itself is empty and bypassed by its own hole, so its link carries nothing.
-    """
-    hole = f"{heater}/hole"
-    control = Control(hole, heater, "hole", ("shut", "open"), "shut")
-    link, height = network.links[heater], network.heights_m[f"{heater}/plug"]
-    spouts = [
-        Link(
-            id=f"{node}(hole)",
-            part=heater,
-            start=node,
-            end=f"{node}(hole){AIR}",
-            resistance_s2_m5=fitting_resistance("tank heater"),
-            one_way=True,
-            gate=Gate(hole, frozenset({"open"})),
-            drops_to="",
-        )
-        for node in (link.start, link.end)
-    ]
-    heights = {spout.end: height for spout in spouts}
-    controls = MappingProxyType({**network.controls, hole: control})
-    return replace(_with_links(network, *spouts, heights_m=heights), controls=controls)
 
 
 def _draws_only_air(network: CoachNetwork, mistake: Mistake) -> CoachNetwork:
