@@ -28,7 +28,7 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     ] = None,
     method: Annotated[
         str,
-        typer.Option("--method", metavar="M", help="how it is done; only pump can be planned yet"),
+        typer.Option("--method", metavar="M", help="how it is done; see methods"),
     ] = "pump",
     product: Annotated[
         str | None,
@@ -97,11 +97,11 @@ def plan(  # noqa: PLR0913 - one parameter for each option
 
     said = [plan_screen(planned, spoken, system, all_parts=every).rstrip("\n")]
     if wrong:
-        from wintertight.documents.wrong_settings import wrong_settings_screen
+        from wintertight.documents.wrong_settings import wrong_settings_none, wrong_settings_screen
         from wintertight.procedure.mistake_outcome import outcomes_of
 
         told = wrong_settings_screen(planned, outcomes_of(planned), spoken, system)
-        said.extend(["", told, ""] if told else [])
+        said.extend(["", told or wrong_settings_none(spoken), ""])
     if list_file == BUNDLED:
         said.append(BUNDLED_NOTE)
     if pdf is not None:

@@ -8,6 +8,7 @@ from wintertight.procedure.mistake_outcome import MistakeOutcome, Sign
 from wintertight.procedure.mistakes import Mistake
 from wintertight.procedure.plan import Plan
 from wintertight.units import System
+from wintertight.wording.catalogue import say
 from wintertight.wording.mistakes import mistake_text, mistakes_heading, sign_text
 
 Plain = dict[str, Any]
@@ -33,6 +34,11 @@ def wrong_settings_screen(
         (heading, *(_item(plan, m, o, language, system) for m, o in some))
         for heading, some in blocks
     ).rstrip("\n")
+
+
+def wrong_settings_none(language: str = "en") -> str:
+    """Give what is said where there are none."""
+    return wrapped(say("label", "no wrong settings", language))
 
 
 def _item(

@@ -63,6 +63,23 @@ class Situation:
         )
         return pushed or not self._vented(part)
 
+    def cut_off(self, heater: str) -> bool:
+        """Tell whether no open way leads from a heater to any of the coach's pumps and inlets."""
+        link = self.network.links[heater]
+        reached, grew = {link.start, link.end}, True
+        while grew:
+            fresh = {
+                node
+                for k in self.network.links.values()
+                if k.id != heater and self._lets_by(k) and reached & {k.start, k.end}
+                for node in (k.start, k.end)
+            } - reached
+            reached |= fresh
+            grew = bool(fresh)
+        fed_from = {k.end for k in self.network.links.values() if k.way == "pump"}
+        fed_from |= {self.network.links[s.link].end for s in self.network.sources.values()}
+        return not reached & fed_from
+
     def _vented(self, part: str) -> bool:
         """Tell whether water under pressure in a fitting finds a way out, as everything stands."""
         reached = {n for k in self.network.links_of.get(part, ()) for n in (k.start, k.end)}
@@ -121,7 +138,7 @@ def _heat_without_water(s: Situation) -> bool:
             continue
         held = s.state.held[heater].mean()
         out = s.stands(f"{heater}/plug") == "out"
-        if out or held[AIR] > 1.0 - FULL_ENOUGH:
+        if out or held[AIR] > 1.0 - FULL_ENOUGH or s.cut_off(heater):
             return True
     return False
 

@@ -82,8 +82,10 @@ def possible_mistakes(plan: Plan) -> tuple[Mistake, ...]:
         plan: the plan of its job.
 
     Returns:
-        The mistakes, in the order of ``MISTAKES``.
+        The mistakes, in the order of ``MISTAKES``; none where the coach's own pump fills nothing.
     """
+    if not any(s.step.key == "draw from jug" for s in plan.steps):
+        return ()
     roles = Roles(plan.card, plan.careful.network)
     found = (
         *_at_the_heater(roles),

@@ -42,6 +42,8 @@ def asked(settings: dict[str, str], action: Action) -> str | None:
         ({**COLD, "heater/relief": "open"}, PLUG_OUT, None),
         ({**COLD, **LET_OFF, "pump/switch": "on"}, PLUG_OUT, "plug under pressure"),
         ({**COLD, **LET_OFF, "city-inlet/hose": "on"}, PLUG_OUT, "plug under pressure"),
+        ({**COLD, **LET_OFF, "city-inlet/hose": "hand pump"}, PLUG_OUT, "plug under pressure"),
+        ({**COLD, **LET_OFF, "city-inlet/hose": "air line"}, PLUG_OUT, "plug under pressure"),
         ({**COLD, "low-hot": "open"}, PLUG_OUT, None),
         (
             {**COLD, **LET_OFF, "heater-cold-valve": "across", "heater-hot-valve": "across"},
@@ -53,6 +55,13 @@ def asked(settings: dict[str, str], action: Action) -> str | None:
         ({**COLD, "heater/plug": "out"}, BURNER_ON, "heat without water"),
         ({**COLD, "heater/plug": "out"}, ELEMENT_ON, "heat without water"),
         (COLD, ELEMENT_ON, None),
+        (
+            {**COLD, "heater-cold-valve": "across", "heater-hot-valve": "across"},
+            ELEMENT_ON,
+            "heat without water",
+        ),
+        ({**COLD, "heater-cold-valve": "across"}, ELEMENT_ON, "heat without water"),
+        ({**COLD, "heater-hot-valve": "across"}, ELEMENT_ON, None),
         ({"heater/plug": "out"}, Action("drain"), "heater drained while heated"),
         ({**COLD, "heater/plug": "out"}, Action("drain"), None),
         ({}, Action("drain"), None),

@@ -43,7 +43,10 @@ HAZARDS: Mapping[str, str] = MappingProxyType(
             "The plug would come out of a heater that is on: turn the heat off and let it cool"
             " first."
         ),
-        "heat without water": "The heater would be heated empty: fill it before the heat goes on.",
+        "heat without water": (
+            "The heater would be heated empty or bypassed: fill it, and let a hot tap run solid,"
+            " before the heat goes on."
+        ),
         "heater drained while heated": "The heater would be drained with its heat on: turn it off.",
         "spirit by a flame": (
             "This product can catch fire, and a burner is on: put out every flame first."

@@ -49,6 +49,10 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "how": "how it is protected",
         "how many": "how many",
         "settle": "settles it",
+        "no wrong settings": (
+            "Wrong settings are worked out for jobs in which the coach's own pump draws antifreeze;"
+            " this is none."
+        ),
         "gap": "would burst",
         "unproven": "not proven",
         "handled": "{count} in all",
