@@ -7,6 +7,7 @@
 * pour: pour something into a trap or tank
 * relieve: let the pressure out of a fitting by working it once (pedal, check)
 * blow: open an outlet, let air blow through it, shut it again
+* thaw: keep the coach warm until no ice can stand in it
 """
 
 from collections.abc import Callable, Mapping
@@ -29,7 +30,7 @@ from wintertight.flow.letting_out import (
     refill,
 )
 from wintertight.flow.running import run_until
-from wintertight.flow.state import State, five, with_outlet_open
+from wintertight.flow.state import ICE, State, five, with_outlet_open
 from wintertight.flow.stream import AIR, Stream, shares_of
 from wintertight.flow.until import OutletRun, Until
 from wintertight.fluids.contents import Contents
@@ -40,7 +41,7 @@ MOSTLY = 0.5
 NO_PRODUCT = 1e-6
 """Share of antifreeze up to which what a link holds counts as the coach's own water [1]."""
 
-Verb = Literal["set", "feed", "run", "drain", "pour", "relieve", "blow"]
+Verb = Literal["set", "feed", "run", "drain", "pour", "relieve", "blow", "thaw"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +92,8 @@ def _set(network: CoachNetwork, state: State, action: Action) -> Done:
         raise ChoiceError(message)
     after = state.with_setting(action.part, action.setting)
     if control.thing == "switch" and action.setting == "on":
-        after = replace(after, marks=frozenset())  # pressure is back: what was relieved is not
+        # Pressure is back: what was relieved is not.
+        after = replace(after, marks=after.marks & {ICE})
     if (control.thing, action.setting) in EMPTIED_BY_HAND:
         if control.part in after.held:
             after = refill(after, control.part, left_wet(WET_SHARE), "emptied")
@@ -177,6 +179,10 @@ def _blow(network: CoachNetwork, state: State, action: Action) -> Done:
     return after, Outcome(sweep=found, seconds=seconds)
 
 
+def _thaw(_network: CoachNetwork, state: State, _action: Action) -> Done:
+    return replace(state, marks=state.marks - {ICE}), Outcome()
+
+
 def _relieve(_network: CoachNetwork, state: State, action: Action) -> Done:
     return replace(state, marks=state.marks | {action.part}), Outcome()
 
@@ -190,6 +196,7 @@ VERBS: Mapping[Verb, Callable[[CoachNetwork, State, Action], Done]] = MappingPro
         "pour": _pour,
         "relieve": _relieve,
         "blow": _blow,
+        "thaw": _thaw,
     }
 )
 """What each verb does: (network, state, action) to (state, outcome)."""

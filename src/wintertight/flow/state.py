@@ -18,6 +18,9 @@ Array = npt.NDArray[np.float64]
 WATER = np.zeros(SHARES)
 ONLY_AIR = np.eye(SHARES)[AIR]
 
+ICE = "(ice)"
+"""Mark of a coach in whose lines ice may stand."""
+
 _KERNELS: dict[tuple[int, float], SeriesKernel] = {}
 
 
@@ -49,6 +52,7 @@ class State:
         pools: volumes [m3] of water, glycol, ethanol, rated and air in each pool, shape (5,).
         treated: how each link came by its content: as found, flowed, drained, swept, emptied.
         books: what came in and went out so far.
+        marks: fittings whose pressure was let out, and ``ICE`` while ice may stand in lines.
     """
 
     settings: Mapping[str, str]

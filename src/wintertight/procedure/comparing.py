@@ -14,7 +14,7 @@ from wintertight.errors import ChoiceError
 from wintertight.flow.air.supply import AirSupply
 from wintertight.fluids.product import Product
 from wintertight.procedure.bands import Band
-from wintertight.procedure.methods.table import METHODS
+from wintertight.procedure.methods.table import FIRST_AID, METHODS
 from wintertight.procedure.plan import Plan, plan_coach
 from wintertight.procedure.side_by_side import side_by_side
 from wintertight.proof.claims import Verdict
@@ -71,7 +71,7 @@ def compare_methods(
     Raises:
         ChoiceError: the product must never be used.
     """
-    names = tuple(METHODS)
+    names = tuple(name for name in METHODS if name not in FIRST_AID)
 
     def one(i: int) -> Compared:
         try:

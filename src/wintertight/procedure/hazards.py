@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from wintertight.coach.card import Card
 from wintertight.flow.actions import Action
 from wintertight.flow.coach_network import CoachNetwork, Gate, Link
-from wintertight.flow.state import State
+from wintertight.flow.state import ICE, State
 from wintertight.flow.stream import AIR
 
 BURNS_AT = 0.20
@@ -166,6 +166,22 @@ def _bowl_under_pressure(s: Situation) -> bool:
     return s.under_pressure(bowl)
 
 
+def _pressure_on_ice(s: Situation) -> bool:
+    if ICE not in s.state.marks:
+        return False
+    control = s.network.controls.get(s.action.part)
+    pushes = control is not None and control.thing in {"switch", "hose"}
+    turned_on = s.action.verb == "set" and pushes and s.action.setting in PUSHES
+    return turned_on or s.action.verb in {"run", "blow"}
+
+
+def _heat_on_ice(s: Situation) -> bool:
+    control = s.network.controls.get(s.action.part)
+    if ICE not in s.state.marks or s.action.verb != "set" or control is None:
+        return False
+    return control.thing in {"burner", "element", "coolant"} and s.action.setting == "on"
+
+
 HAZARDS: tuple[Hazard, ...] = (
     Hazard("plug under pressure", _plug_under_pressure),
     Hazard("plug while hot", _plug_while_hot),
@@ -173,6 +189,8 @@ HAZARDS: tuple[Hazard, ...] = (
     Hazard("heater drained while heated", _drains_while_heated),
     Hazard("spirit by a flame", _spirit_by_a_flame),
     Hazard("bowl under pressure", _bowl_under_pressure),
+    Hazard("pressure on ice", _pressure_on_ice),
+    Hazard("heat on ice", _heat_on_ice),
 )
 """Every refused order the engine can see coming."""
 

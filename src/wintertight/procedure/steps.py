@@ -9,9 +9,18 @@ from wintertight.flow.actions import Action
 from wintertight.flow.air.sweep import SweepResult
 from wintertight.flow.until import OutletRun
 
-Phase = Literal["make safe", "drain", "set", "blow", "fill", "finish"]
+Phase = Literal["make safe", "thaw", "drain", "test", "set", "blow", "fill", "finish"]
 
-PHASES: tuple[Phase, ...] = ("make safe", "drain", "set", "blow", "fill", "finish")
+PHASES: tuple[Phase, ...] = (
+    "make safe",
+    "thaw",
+    "drain",
+    "test",
+    "set",
+    "blow",
+    "fill",
+    "finish",
+)
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,11 +3,14 @@
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from wintertight.procedure.methods import air, air_then_pump, drain_only, hand_pump, pump
+from wintertight.procedure.methods import air, air_then_pump, drain_only, hand_pump, pump, thaw
 from wintertight.procedure.methods.worked import WorkOut
 
-NAMES = ("pump", "hand-pump", "air", "air-then-pump", "drain", "hold")
+NAMES = ("pump", "hand-pump", "air", "air-then-pump", "drain", "hold", "thaw")
 """Every method that has a name here."""
+
+FIRST_AID = frozenset({"thaw"})
+"""Methods that are no choice among others: they are for a coach on which others are refused."""
 
 METHODS: Mapping[str, WorkOut] = MappingProxyType(
     {
@@ -16,6 +19,7 @@ METHODS: Mapping[str, WorkOut] = MappingProxyType(
         "air": air.work_out,
         "air-then-pump": air_then_pump.work_out,
         "drain": drain_only.work_out,
+        "thaw": thaw.work_out,
     }
 )
 """The methods that can be planned, by name."""

@@ -17,6 +17,12 @@ CAUTIONS: Mapping[str, str] = MappingProxyType(
         "clean air": "Oil-free or filtered air only: oil does not belong in drinking water lines.",
         "eyes": "Eye protection; nobody before an open outlet.",
         "no engine indoors": "No engine runs in a closed bay.",
+        "no flame": (
+            "No flame, no heat gun, no steam: warm air only. LP gas and 120 V: licensed practice."
+        ),
+        "stop at a leak": (
+            "Somebody watches each fitting. At the first drop: pressure off, mark it, stop."
+        ),
         "sewer hose apart": (
             "Sewer hose and its gloves touch nothing that carries drinking water. Wash hands."
         ),
@@ -50,6 +56,14 @@ HAZARDS: Mapping[str, str] = MappingProxyType(
         "heater drained while heated": "The heater would be drained with its heat on: turn it off.",
         "spirit by a flame": (
             "This product can catch fire, and a burner is on: put out every flame first."
+        ),
+        "pressure on ice": (
+            "Ice may stand in the lines: neither pump nor air nor water pressure before it has"
+            " thawed."
+        ),
+        "heat on ice": (
+            "Ice may stand in the heater: no burner and no element before it has thawed, is full"
+            " and runs."
         ),
         "bowl under pressure": (
             "The bowl would be opened under pressure: switch the pump off and open a tap first."

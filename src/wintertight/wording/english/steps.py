@@ -133,6 +133,26 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "work pedal: cassette toilet": "Flush the {part} once.",
         "loosen bowl": "Turn the bowl of the {part} a quarter turn loose.",
         "pour a cup": "Pour {cups} of antifreeze into the {part}.",
+        "warm it": (
+            "Put the coach where it is warm, or warm it with air, cabinets and hatches open, for a"
+            " day or two: until the coldest corner has been well above freezing for hours."
+        ),
+        "let it thaw out": "Let what thaws run out, about {handling}.",
+        "look for cracks": (
+            "Look at every fitting, valve, tap, bowl and tank, the pump and the heater: cracks,"
+            " bulges, drops. Mark what is cracked; it is not to see any pressure."
+        ),
+        "test trunk": (
+            "Shut every tap and every shut-off. At the {part}: water at {pressure_Pa}, no more,"
+            " for {seconds}; look at every fitting; take the pressure off again."
+        ),
+        "test branch": (
+            "Open the {part}; water at {pressure_Pa} for {seconds}, look at all behind it, take the"
+            " pressure off again."
+        ),
+        "plan anew": (
+            "Mend what is cracked, then plan the coach anew. How long and how much: open until then."
+        ),
         "take reading": (
             "Read the strength of what came last from the farthest tap, with an instrument made"
             " for this product. Write it down."
@@ -189,6 +209,12 @@ WHY: Mapping[str, str] = MappingProxyType(
         "work pedal": "It lets the pressure out of the valve, which springs shut by itself.",
         "loosen bowl": "A loose bowl leaves its content room to grow.",
         "pour a cup": "What ran in from the taps is too thin to rely on.",
+        "warm it": "Pressure on ice bursts what the ice has not.",
+        "let it thaw out": "What has thawed must not freeze again.",
+        "look for cracks": "A crack shows dry what it shows wet too late.",
+        "test trunk": "A little pressure finds a crack; full pressure makes it a flood.",
+        "test branch": "One section at a time tells where it leaks.",
+        "plan anew": "Nobody can vouch for a coach that has frozen before it has held.",
         "take reading": "A number says more than a colour.",
         "hang tag": "Whoever opens a tap in winter must know what it undoes.",
     }
@@ -225,7 +251,9 @@ By kind; "kind: side" is said where the side needs words of its own.
 PHASES: Mapping[str, str] = MappingProxyType(
     {
         "make safe": "Make safe",
+        "thaw": "Thaw",
         "drain": "Drain",
+        "test": "Test, one section at a time",
         "set": "Set the handles",
         "blow": "Blow out, one outlet at a time",
         "fill": "Fill, one outlet at a time",
@@ -241,6 +269,7 @@ METHODS: Mapping[str, str] = MappingProxyType(
         "air-then-pump": "blow-out, then antifreeze",
         "drain": "drain only",
         "hold": "freeze hold",
+        "thaw": "thaw and test first",
     }
 )
 
@@ -320,6 +349,9 @@ SETTINGS: Mapping[str, str] = MappingProxyType(
         "recirculate": "recirculating",
         "plug in, relief shut": "plug in, relief lever down",
         "reading": "reading",
+        "warm": "warm",
+        "looked at": "looked at",
+        "tested": "tested",
         "tag at the main tap": "tag at the main tap",
     }
 )
