@@ -70,7 +70,7 @@ def plan_screen(  # noqa: PLR0913 - a plan and how to say it
 
 def _needs(plan: Plan, language: str, system: System) -> Iterator[str]:
     bring = bring_line(plan.buy, language, system)
-    yield wrapped(f"{bring} {minutes_line(plan.duration.p50, language)}")
+    yield wrapped(f"{bring} {minutes_line(plan.duration.p50, language, plan.method)}")
 
 
 def _phase(plan: Plan, phase: str, language: str, system: System) -> Iterator[str]:

@@ -46,7 +46,7 @@ def sheet_content(plan: Plan, language: str, paper: str, system: System) -> Plai
         "coach": f"{plan.card.id}  {plan.card.name}",
         "verdict": verdict_of_plan(plan, language, system),
         "bring": bring_line(plan.buy, language, system),
-        "minutes": minutes_line(plan.duration.p50, language),
+        "minutes": minutes_line(plan.duration.p50, language, plan.method),
         "fields": list(_fields(plan, language, system)),
         "phases": list(_phases(plan, language, system)),
         "jugs": jugs if jugs <= MOST_JUG_BOXES else 0,

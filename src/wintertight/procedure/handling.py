@@ -47,7 +47,7 @@ HANDLING_S: Mapping[str, float] = MappingProxyType(
         "work pedal": 10.0,
         "loosen bowl": 30.0,
         "pour a cup": 25.0,
-        "warm it": 36.0 * 3600.0,
+        "warm it": 1200.0,
         "let it thaw out": 1800.0,
         "look for cracks": 1200.0,
         "test trunk": 900.0,

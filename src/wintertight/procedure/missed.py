@@ -49,12 +49,13 @@ def in_strides(network: CoachNetwork) -> CoachNetwork:
     return replace(network, case=case)
 
 
-def missed_steps(
+def missed_steps(  # noqa: PLR0913, PLR0917 - a job, and what it is done to
     card: Card,
     network: CoachNetwork,
     product: Product,
     low_degC: float,
     steps: tuple[Step, ...],
+    marks: frozenset[str] = frozenset(),
 ) -> tuple[Missed, ...]:
     """Leave each step out once.
 
@@ -64,13 +65,14 @@ def missed_steps(
         product: what it is filled with.
         low_degC: design low [degC].
         steps: the steps, in order.
+        marks: what is known of the coach as it arrives, such as that ice may stand in it.
 
     Returns:
         What comes of it, one entry a step.
     """
     low_degC += VERDICT_MARGIN_K
     striding = with_plug_holes(in_strides(network))
-    before = arriving_state(striding)
+    before = replace(arriving_state(striding), marks=marks)
     trace = replay(striding, before, [a for step in steps for a in step.actions])
     usual = _Usual(
         parts=prove_parts(Bench(card, striding, trace.end, low_degC, product)),

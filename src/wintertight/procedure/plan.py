@@ -13,7 +13,7 @@ from wintertight.flow.build import build_network
 from wintertight.flow.case import BEST, CAREFUL
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.replay import Balance, Trace, replay
-from wintertight.flow.state import State, arriving_state
+from wintertight.flow.state import ICE, State, arriving_state
 from wintertight.fluids.product import Product
 from wintertight.procedure.bands import Band, fill_draws, handling_draws
 from wintertight.procedure.drawn import draw
@@ -131,10 +131,11 @@ def plan_coach(  # noqa: PLR0913 - a coach and all that is at hand
         Asked(card, product, low_degC, careful, best_network, drawn, air or AirSupply())
     )
     steps, trace, outlets = worked.steps, worked.trace, worked.outlets
-    best = replay(best_network, arriving_state(best_network), actions_of(steps))
+    arrives = replace(arriving_state(best_network), marks=trace.start.marks)
+    best = replay(best_network, arrives, actions_of(steps))
     planned = _with_numbers(card, steps, best, outlets, best_network)
     if with_missed_steps:
-        outcomes = missed_steps(card, careful, product, low_degC, steps)
+        outcomes = missed_steps(card, careful, product, low_degC, steps, trace.start.marks)
         planned = tuple(
             replace(step, if_missed=missed) for step, missed in zip(planned, outcomes, strict=True)
         )
@@ -232,4 +233,6 @@ def refused_orders(
                 found.append(Refused(step.id, hazard))
             if action.verb == "set":
                 state = state.with_setting(action.part, action.setting)
+            if action.verb == "thaw":
+                state = replace(state, marks=state.marks - {ICE})
     return tuple(found)

@@ -9,14 +9,14 @@ from wintertight.flow.actions import Action
 from wintertight.flow.air.sweep import SweepResult
 from wintertight.flow.until import OutletRun
 
-Phase = Literal["make safe", "thaw", "drain", "test", "set", "blow", "fill", "finish"]
+Phase = Literal["make safe", "thaw", "drain", "set", "test", "blow", "fill", "finish"]
 
 PHASES: tuple[Phase, ...] = (
     "make safe",
     "thaw",
     "drain",
-    "test",
     "set",
+    "test",
     "blow",
     "fill",
     "finish",

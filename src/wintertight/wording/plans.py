@@ -6,7 +6,7 @@ from wintertight.coach.card import Card
 from wintertight.coach.findings import COLDEST_DEGC, WARMEST_DEGC, Finding
 from wintertight.procedure.plan import Plan, Purchase
 from wintertight.units import System, in_words
-from wintertight.wording.catalogue import say
+from wintertight.wording.catalogue import say, say_best
 from wintertight.wording.names import part_name
 from wintertight.wording.proofs import verdict_line
 from wintertight.wording.spoken import begun, counted, listed, spoken
@@ -31,6 +31,8 @@ def verdict_of_plan(
 
 def bring_line(buy: Purchase, language: str = "en", system: System = "us") -> str:
     """Give what to bring: "Bring 4 jugs of ..., have one more"."""
+    if not buy.count:
+        return say("phrase", "bring nothing", language)
     key = {0: "bring", 1: "bring and have one"}.get(buy.spare, "bring and have more")
     return say(
         "phrase",
@@ -43,9 +45,10 @@ def bring_line(buy: Purchase, language: str = "en", system: System = "us") -> st
     )
 
 
-def minutes_line(duration_s: float, language: str = "en") -> str:
-    """Give how long the job takes, to five minutes."""
-    return say("phrase", "minutes", language, time=to_five_minutes(duration_s))
+def minutes_line(duration_s: float, language: str = "en", method: str = "") -> str:
+    """Give how long a job takes, to five minutes."""
+    time = to_five_minutes(duration_s)
+    return say_best("phrase", "minutes", (method,), language, time=time)
 
 
 def held_line(plan: Plan, language: str = "en") -> str | None:

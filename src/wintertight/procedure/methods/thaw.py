@@ -14,7 +14,7 @@ from wintertight.flow.state import ICE, arriving_state
 from wintertight.procedure.held_in import held_in
 from wintertight.procedure.job import Job, own_pump, step
 from wintertight.procedure.methods.worked import Asked, Worked, actions_of
-from wintertight.procedure.phases.emptying import open_everything, open_handles
+from wintertight.procedure.phases.emptying import caps_back, open_everything, open_handles
 from wintertight.procedure.phases.make_safe import make_safe
 from wintertight.procedure.phases.setting import HEATERS_WITH_PLUGS, close_up
 from wintertight.procedure.steps import Step
@@ -71,6 +71,7 @@ def _steps(job: Job) -> Iterator[Step]:
     )  # fmt: skip
     yield step("let it thaw out", "thaw", Action("drain"))
     yield step("look for cracks", "thaw", setting="looked at")
+    yield from _in_thaw(caps_back(job))
     yield from close_up(job, heaters=HEATERS_WITH_PLUGS, filled=False)
     yield from _tests(job)
 
@@ -88,7 +89,6 @@ def _tests(job: Job) -> Iterator[Step]:
     hose = f"{cities[0].id}/hose"
     branches = job.roles.valves("branch shut-off")
     shut = [Action("set", valve.id, "across") for valve in branches]
-    held = {"pressure_Pa": TEST_PA, "seconds": TEST_S}
     yield step(
         "test trunk",
         "test",
@@ -98,7 +98,8 @@ def _tests(job: Job) -> Iterator[Step]:
         part=cities[0].id,
         setting="tested",
         cautions=("stop at a leak",),
-        **held,
+        pressure_Pa=TEST_PA,
+        seconds=TEST_S,
     )
     for valve in branches:
         yield step(
@@ -110,6 +111,7 @@ def _tests(job: Job) -> Iterator[Step]:
             part=valve.id,
             setting="tested",
             cautions=("stop at a leak",),
-            **held,
+            pressure_Pa=TEST_PA,
+            seconds=TEST_S,
         )
     yield step("plan anew", "finish", setting="to do")

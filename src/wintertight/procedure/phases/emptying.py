@@ -39,7 +39,7 @@ def empty_out(job: Job) -> Iterator[Step]:
     yield from _held_open(job)
     yield from _work_positions(job)
     yield from by_hand(job)
-    yield from _caps_back(job)
+    yield from caps_back(job)
     yield from empty_wastes(job)
 
 
@@ -122,7 +122,7 @@ def _caps(job: Job) -> list[tuple[str, str]]:
     ]
 
 
-def _caps_back(job: Job) -> Iterator[Step]:
+def caps_back(job: Job) -> Iterator[Step]:
     """Give the step that puts caps back on, so that no dirt and no mouse gets in."""
     controls = job.network.controls
     caps = [name for name, _ in _caps(job)]

@@ -16,8 +16,8 @@ STEPS: Mapping[str, str] = MappingProxyType(
             "Set these handles along the pipe (open), and let the end of the antifreeze hose hang"
             " free: {parts}."
         ),
-        "caps off": "Take off the caps, buckets under them: {parts}.",
-        "caps on": "Put the caps back on: {parts}.",
+        "caps off": "Take off caps and ends of lines, buckets under them: {parts}.",
+        "caps on": "Put caps and ends of lines back on: {parts}.",
         "hold open": "{part} ({how}): until nothing runs.",
         "hold open: city inlet": (
             "{part}: take the screen out, press the check in with a blunt tool until nothing runs,"
@@ -151,7 +151,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
             " pressure off again."
         ),
         "plan anew": (
-            "Mend what is cracked, then plan the coach anew. How long and how much: open until then."
+            "Mend what is cracked, then plan the coach anew. What that takes is open until then."
         ),
         "take reading": (
             "Read the strength of what came last from the farthest tap, with an instrument made"
@@ -381,10 +381,14 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "jugs many": "{count} jugs",
         "parts one": "1 part",
         "parts many": "{count} parts",
+        "bring nothing": "No antifreeze is needed.",
         "bring": "Bring {jugs} of {product} ({size} each).",
         "bring and have one": "Bring {jugs} of {product} ({size} each), have one more.",
         "bring and have more": "Bring {jugs} of {product} ({size} each), have {spare} more.",
         "minutes": "About {time} of work.",
+        "minutes: thaw": (
+            "A day or two to thaw, and about {time} of work; what comes after that is open."
+        ),
         "held in": (
             "Held in {held} of {draws} draws of what the card leaves open; weakest: {part}, in"
             " {share}."
