@@ -9,6 +9,7 @@ from wintertight.flow.state import ICE
 from wintertight.procedure.comparing import compare_methods
 from wintertight.procedure.hazards import hazard_of
 from wintertight.procedure.methods.table import METHODS
+from wintertight.procedure.methods.worked import Asked
 from wintertight.procedure.missed import missed_steps
 
 PUSHING = ("pump", "hand-pump", "air", "air-then-pump", "drain")
@@ -88,9 +89,8 @@ def test_the_trace_of_missed_steps_starts_on_ice() -> None:
     card = CARDS["small-trailer"]
     plan = plan_of("small-trailer", "thaw")
     steps = tuple(p.step for p in plan.steps)
-    outcomes = missed_steps(
-        card, plan.careful.network, product_of(card), low_of(card), steps, frozenset({ICE})
-    )
+    asked = Asked.of(card, product_of(card), low_of(card))
+    outcomes = missed_steps(asked, steps, frozenset({ICE}))
     by_key = {s.key: o for s, o in zip(steps, outcomes, strict=True)}
     assert by_key["warm it"].outcome == "hazard"
     assert by_key["warm it"].hazard == "pressure on ice"

@@ -2,7 +2,8 @@
 
 # ruff: noqa: PLC0415 - heavy layers load only with their command, so that help stays quick
 
-from typing import TYPE_CHECKING, Annotated
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Annotated, Any
 
 import typer
 
@@ -13,8 +14,14 @@ from wintertight.cli.written import can_be_written, write_whole
 from wintertight.errors import Place, QuantityError
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from wintertight.coach.card import Card
     from wintertight.documents.job_sheet import Paper
+    from wintertight.fluids.product import Product
+    from wintertight.procedure.plan import Plan
+    from wintertight.procedure.winter_use import UsedSince
+    from wintertight.units import System
 
 SCHEMA = "wintertight/plan/1"
 
@@ -57,6 +64,20 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     wrong: Annotated[
         bool, typer.Option("--wrong", help="also what can stand wrongly, and what comes of it")
     ] = False,
+    since: Annotated[
+        str | None,
+        typer.Option(
+            "--since", metavar="FITTING[,...]", help="water has run there since; plan it again"
+        ),
+    ] = None,
+    jug: Annotated[
+        str | None,
+        typer.Option("--jug", metavar="FITTING[,...]", help="flushed from a jug since"),
+    ] = None,
+    warm: Annotated[
+        str | None,
+        typer.Option("--warm", metavar="ROOM[,...]", help="compartments heated all winter"),
+    ] = None,
     strict: Annotated[
         bool, typer.Option("--strict", help="exit with 3 unless the verdict is safe")
     ] = False,
@@ -64,7 +85,6 @@ def plan(  # noqa: PLR0913 - one parameter for each option
 ) -> Answer:
     """Plan one coach: what to do, how much antifreeze and time, and is it safe then?"""
     from wintertight.coach.load import load_card
-    from wintertight.procedure.plan import plan_coach
 
     spoken, system = language_named(language), system_named(units)
     sheet = _paper(paper)
@@ -75,38 +95,100 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     sold, list_file = shop_list(shop, card)
     poured = product_for(read, card, product, sold)
     missed = (as_json or pdf is not None) and not quick
-    planned = plan_coach(read, poured, low_degC, method, with_missed_steps=missed)
+    asked = _Asked(read, poured, low_degC, method, (since, jug, warm), missed=missed)
+    planned, used = _planned(asked)
     if pdf is not None:
         from wintertight.documents.job_sheet import job_sheet_pdf
 
         write_whole(pdf, "--pdf", job_sheet_pdf(planned, spoken, sheet, system))
     status = NOT_SAFE if strict and planned.verdict != "safe" else SAFE_TO_LEAVE
     if as_json:
-        from wintertight.documents.plan_json import plan_object
-
         sold_by = {"shop": {"name": sold.name, "list": list_file}}
-        content = {**plan_object(planned, spoken, system), **sold_by}
-        if wrong:
-            from wintertight.documents.wrong_settings import wrong_settings_list
-            from wintertight.procedure.mistake_outcome import outcomes_of
-
-            listed = wrong_settings_list(planned, outcomes_of(planned), spoken, system)
-            content["wrong_settings"] = listed
-        return Answer(json_text(SCHEMA, content), status)
-    from wintertight.documents.screen import plan_screen
-
-    said = [plan_screen(planned, spoken, system, all_parts=every).rstrip("\n")]
-    if wrong:
-        from wintertight.documents.wrong_settings import wrong_settings_none, wrong_settings_screen
-        from wintertight.procedure.mistake_outcome import outcomes_of
-
-        told = wrong_settings_screen(planned, outcomes_of(planned), spoken, system)
-        said.extend(["", told or wrong_settings_none(spoken), ""])
+        content = _content(planned, used, spoken, system, wrong=wrong)
+        return Answer(json_text(SCHEMA, {**content, **sold_by}), status)
+    said = list(_said(planned, used, spoken, system, every=every, wrong=wrong))
     if list_file == BUNDLED:
         said.append(BUNDLED_NOTE)
     if pdf is not None:
         said.append(f"Job sheet: {pdf}")
     return Answer("\n".join(said), status)
+
+
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """What is to be planned."""
+
+    card: "Card"
+    product: "Product"
+    low_degC: float
+    method: str
+    use: tuple[str | None, str | None, str | None]
+    missed: bool
+
+
+def _planned(asked: _Asked) -> "tuple[Plan, UsedSince | None]":
+    """Plan a coach as it arrives, or one that has been used since it was winterized."""
+    from wintertight.procedure.plan import plan_coach
+    from wintertight.procedure.warm_zone import with_warm_rooms
+    from wintertight.procedure.winter_use import use_named, used_since
+
+    since, jug, warm = asked.use
+    job = (asked.card, asked.product, asked.low_degC)
+    used = None
+    if since is not None or jug is not None:
+        use = use_named(asked.card, _names(since), _names(jug))
+        used = used_since(*job, use, asked.method, with_missed_steps=asked.missed)
+        planned = used.again
+    else:
+        planned = plan_coach(*job, asked.method, with_missed_steps=asked.missed)
+    return (with_warm_rooms(planned, _names(warm)) if warm is not None else planned), used
+
+
+def _content(
+    planned: "Plan", used: "UsedSince | None", spoken: str, system: "System", *, wrong: bool
+) -> dict[str, Any]:
+    """Give everything for programs."""
+    from wintertight.documents.plan_json import plan_object, since_object
+
+    content = plan_object(planned, spoken, system)
+    if used is not None:
+        content["since"] = since_object(used, spoken, system)
+    if wrong:
+        from wintertight.documents.wrong_settings import wrong_settings_list
+        from wintertight.procedure.mistake_outcome import outcomes_of
+
+        listed = wrong_settings_list(planned, outcomes_of(planned), spoken, system)
+        content["wrong_settings"] = listed
+    return content
+
+
+def _said(  # noqa: PLR0913 - a plan and how to say it
+    planned: "Plan",
+    used: "UsedSince | None",
+    spoken: str,
+    system: "System",
+    *,
+    every: bool,
+    wrong: bool,
+) -> "Iterator[str]":
+    """Give everything for the screen."""
+    from wintertight.documents.screen import plan_screen
+    from wintertight.documents.screen_blocks import wrapped
+    from wintertight.wording.used_since import used_text
+
+    if used is not None:
+        yield from (wrapped(used_text(used, spoken, system)), "")
+    yield plan_screen(planned, spoken, system, all_parts=every).rstrip("\n")
+    if wrong:
+        from wintertight.documents.wrong_settings import wrong_settings_none, wrong_settings_screen
+        from wintertight.procedure.mistake_outcome import outcomes_of
+
+        told = wrong_settings_screen(planned, outcomes_of(planned), spoken, system)
+        yield from ("", told or wrong_settings_none(spoken), "")
+
+
+def _names(written: str | None) -> list[str]:
+    return [name.strip() for name in (written or "").split(",") if name.strip()]
 
 
 def _paper(named: str) -> "Paper":

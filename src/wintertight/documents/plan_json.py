@@ -15,6 +15,7 @@ from wintertight.fluids.slush import freezing_point, ice_fraction
 from wintertight.procedure.bands import Band
 from wintertight.procedure.plan import Plan, Purchase
 from wintertight.procedure.steps import Missed, PlannedStep
+from wintertight.procedure.winter_use import UsedSince
 from wintertight.proof.claims import PartProof
 from wintertight.sources import cite
 from wintertight.units import System
@@ -30,6 +31,7 @@ from wintertight.wording.steps import (
     step_text,
     step_why,
 )
+from wintertight.wording.used_since import used_text
 
 SCHEMA = "wintertight/plan/1"
 
@@ -90,6 +92,17 @@ def plan_object(
             "relative_error": float(plan.balance.relative_error),
         },
         "sources": [cite(key) for key in sources_of(plan)],
+    }
+
+
+def since_object(since: UsedSince, language: str = "en", system: System = "us") -> Plain:
+    """Give what a use has undone as plain data."""
+    return {
+        "ran": list(since.use.ran),
+        "flushed": list(since.use.flushed),
+        "verdict": since.verdict,
+        "voided": list(since.voided),
+        "text": used_text(since, language, system),
     }
 
 

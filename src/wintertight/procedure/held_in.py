@@ -14,6 +14,7 @@ import numpy.typing as npt
 
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.replay import Trace
+from wintertight.flow.state import State
 from wintertight.flow.stream import AIR
 from wintertight.fluids.product import Product
 from wintertight.procedure.bands import Band
@@ -50,7 +51,8 @@ class HeldIn:
             more running or pouring would help.
         claimed: parts that the careful case calls safe.
         too_weak: parts for which the undiluted product is too weak in too many draws.
-        shares: share of the product in the weakest section of each link [1], shape (draws,) each.
+        shares: share of the product in the weakest section of each link, and in each trap [1],
+            shape (draws,) each.
     """
 
     draws: int
@@ -69,6 +71,27 @@ class HeldIn:
         return sum(max(0.0, ENOUGH - self.parts[part]) for part in self.claimed)
 
 
+@dataclass(frozen=True, eq=False, slots=True)
+class Before:
+    """What an earlier job left.
+
+    Attributes:
+        state: the coach after it, on the careful side.
+        now: the same when the next job begins.
+        shares: share of the product in its links and traps [1], shape (draws,) each.
+    """
+
+    state: State
+    now: State
+    shares: Mapping[str, Array]
+
+    def still(self, state: State) -> Mapping[str, Array]:
+        """Give the shares of links and traps in which nothing has moved since."""
+        was = {**self.state.held, **self.state.pools}
+        now = {**state.held, **state.pools}
+        return {k: share for k, share in self.shares.items() if now.get(k) is was.get(k)}
+
+
 def held_in(  # noqa: PLR0913 - the coach and all its draws
     drawn: Drawn,
     bench: Bench,
@@ -77,6 +100,7 @@ def held_in(  # noqa: PLR0913 - the coach and all its draws
     parts: tuple[PartProof, ...],
     *,
     known: Mapping[str, Array] | None = None,
+    before: Before | None = None,
 ) -> HeldIn:
     """Count in how many draws each part is safe.
 
@@ -87,6 +111,7 @@ def held_in(  # noqa: PLR0913 - the coach and all its draws
         best: the coach at best values.
         parts: the proof of each part on the careful side.
         known: shares in links, from a job whose outlets ran the same.
+        before: what an earlier job left in links and traps that this one leaves alone.
 
     Returns:
         The counts. What nothing has run through, what has drained and what nobody knows is as it is
@@ -105,7 +130,8 @@ def held_in(  # noqa: PLR0913 - the coach and all its draws
     places = {place: share for part in weakest.values() for place, share in part.items()}
     runs = drawn_runs(sizes, trace)
     links = shares_left(sizes, runs, places) if known is None else known
-    drawn_shares = {**links, **_in_pools(sizes, runs, trace, places)}
+    still = before.still(bench.state) if before else {}
+    drawn_shares = {**links, **_in_pools(sizes, runs, trace, places), **still}
     same = np.ones(len(drawn.pump))
     shares = {
         part: {place: drawn_shares.get(place, share * same) for place, share in some.items()}
@@ -119,7 +145,7 @@ def held_in(  # noqa: PLR0913 - the coach and all its draws
         if needed is not None
     }
     undiluted = {p: float(np.mean(factor >= n)) for p, n in needs.items() if n is not None}
-    return _counted(len(drawn.pump), parts, margins, undiluted, links)
+    return _counted(len(drawn.pump), parts, margins, undiluted, drawn_shares)
 
 
 def _counted(

@@ -17,9 +17,9 @@ from wintertight.flow.actions import Action
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.precedent import Precedent
 from wintertight.flow.replay import Moment, Trace, replay
-from wintertight.flow.state import State, arriving_state
-from wintertight.fluids.product import Product
+from wintertight.flow.state import State
 from wintertight.procedure.hazards import hazard_of
+from wintertight.procedure.methods.worked import Asked
 from wintertight.procedure.plug_holes import with_plug_holes
 from wintertight.procedure.side_by_side import side_by_side
 from wintertight.procedure.steps import Missed, PlannedStep, Step
@@ -49,30 +49,23 @@ def in_strides(network: CoachNetwork) -> CoachNetwork:
     return replace(network, case=case)
 
 
-def missed_steps(  # noqa: PLR0913, PLR0917 - a job, and what it is done to
-    card: Card,
-    network: CoachNetwork,
-    product: Product,
-    low_degC: float,
-    steps: tuple[Step, ...],
-    marks: frozenset[str] = frozenset(),
+def missed_steps(
+    asked: Asked, steps: tuple[Step, ...], marks: frozenset[str] = frozenset()
 ) -> tuple[Missed, ...]:
     """Leave each step out once.
 
     Args:
-        card: the coach's card.
-        network: the coach, on the careful side.
-        product: what it is filled with.
-        low_degC: design low [degC].
+        asked: the coach, what it is filled with, and the cold.
         steps: the steps, in order.
         marks: what is known of the coach as it arrives, such as that ice may stand in it.
 
     Returns:
         What comes of it, one entry a step.
     """
-    low_degC += VERDICT_MARGIN_K
+    card, network, product = asked.card, asked.careful, asked.product
+    low_degC = asked.low_degC + VERDICT_MARGIN_K
     striding = with_plug_holes(in_strides(network))
-    before = replace(arriving_state(striding), marks=marks)
+    before = replace(asked.arrives(striding), marks=marks)
     trace = replay(striding, before, [a for step in steps for a in step.actions])
     usual = _Usual(
         parts=prove_parts(Bench(card, striding, trace.end, low_degC, product)),

@@ -9,19 +9,16 @@ from wintertight.coach.card import Card
 from wintertight.coach.findings import Finding, findings
 from wintertight.errors import ChoiceError
 from wintertight.flow.air.supply import AirSupply
-from wintertight.flow.build import build_network
-from wintertight.flow.case import BEST, CAREFUL
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.replay import Balance, Trace, replay
-from wintertight.flow.state import ICE, State, arriving_state
+from wintertight.flow.state import ICE, State
 from wintertight.fluids.product import Product
 from wintertight.procedure.bands import Band, fill_draws, handling_draws
-from wintertight.procedure.drawn import draw
 from wintertight.procedure.handling import HANDLING_S
 from wintertight.procedure.hazards import hazard_of, product_refused
 from wintertight.procedure.held_in import HeldIn
 from wintertight.procedure.methods.table import METHODS, NAMES
-from wintertight.procedure.methods.worked import Asked, actions_of
+from wintertight.procedure.methods.worked import Asked, Worked, actions_of
 from wintertight.procedure.missed import missed_steps
 from wintertight.procedure.run_on import OutletPlan, share_needed
 from wintertight.procedure.steps import PlannedStep, Step
@@ -124,23 +121,37 @@ def plan_coach(  # noqa: PLR0913 - a coach and all that is at hand
         ChoiceError: the method cannot be planned, the product must never be used, or the coach
             lacks what the method needs.
     """
-    _check_choice(method, product)
-    careful, best_network = build_network(card, CAREFUL), build_network(card, BEST)
-    drawn = draw(card)
-    worked = METHODS[method](
-        Asked(card, product, low_degC, careful, best_network, drawn, air or AirSupply())
-    )
+    check_choice(method, product)
+    asked = Asked.of(card, product, low_degC, air)
+    return planned_as(method, asked, METHODS[method](asked), with_missed_steps=with_missed_steps)
+
+
+def planned_as(
+    method: str, asked: Asked, worked: Worked, *, with_missed_steps: bool = False
+) -> Plan:
+    """Put the numbers to a job that was worked out.
+
+    Args:
+        method: how it is winterized.
+        asked: what it was worked out from.
+        worked: the job.
+        with_missed_steps: also leave each step out once; takes some seconds.
+
+    Returns:
+        The plan.
+    """
+    card, product, low_degC = asked.card, asked.product, asked.low_degC
     steps, trace, outlets = worked.steps, worked.trace, worked.outlets
-    arrives = replace(arriving_state(best_network), marks=trace.start.marks)
-    best = replay(best_network, arrives, actions_of(steps))
-    planned = _with_numbers(card, steps, best, outlets, best_network)
+    arrives = replace(asked.arrives(asked.best), marks=trace.start.marks)
+    best = replay(asked.best, arrives, actions_of(steps))
+    planned = _with_numbers(card, steps, best, outlets, asked.best)
     if with_missed_steps:
-        outcomes = missed_steps(card, careful, product, low_degC, steps, trace.start.marks)
+        outcomes = missed_steps(asked, steps, trace.start.marks)
         planned = tuple(
             replace(step, if_missed=missed) for step, missed in zip(planned, outcomes, strict=True)
         )
     strength = 1.0 - product.contents().water
-    used = fill_draws(drawn, best, strength)
+    used = fill_draws(asked.drawn, best, strength)
     blowing_s = sum(m.outcome.seconds for m in best.moments if m.action.verb == "blow")
     antifreeze = Band.of(used.antifreeze_m3)
     return Plan(
@@ -154,7 +165,7 @@ def plan_coach(  # noqa: PLR0913 - a coach and all that is at hand
         antifreeze=antifreeze,
         duration=Band.of(used.running_s + blowing_s + handling_draws(planned)),
         buy=_purchase(product, antifreeze),
-        refused=refused_orders(card, careful, trace.start, steps),
+        refused=refused_orders(card, asked.careful, trace.start, steps),
         findings=findings(card),
         too_weak=tuple(p for p in ("open", "sealed") if share_needed(low_degC, p, product) is None),
         never_clear=tuple(o.outlet for o in outlets if not o.clears),
@@ -165,7 +176,8 @@ def plan_coach(  # noqa: PLR0913 - a coach and all that is at hand
     )
 
 
-def _check_choice(method: str, product: Product) -> None:
+def check_choice(method: str, product: Product) -> None:
+    """Refuse a method that is none, and a product that must never be used, by a ChoiceError."""
     if method not in NAMES:
         message = f"no method is called '{method}'; expected one of {', '.join(NAMES)}"
         raise ChoiceError(message)

@@ -121,7 +121,7 @@ def plan_run_ons(
         link: min(share * stronger.get(link, 1.0), max(share, UNDILUTED))
         for link, share in _wanted(bench, product).items()
     }
-    ways = [_way(network, state, outlet) for outlet in order]
+    ways = [way_of(network, state, outlet) for outlet in order]
     found: list[OutletPlan] = []
     same = True
     for i, outlet in enumerate(order):
@@ -211,8 +211,8 @@ def _aimed_at(needed: float | None) -> float:
     return needed + TO_SPARE
 
 
-def _way(network: CoachNetwork, state: State, outlet: str) -> frozenset[str]:
-    """Give the links through which an outlet's flow comes."""
+def way_of(network: CoachNetwork, state: State, outlet: str) -> frozenset[str]:
+    """Give the links through which an outlet's flow comes, with nothing else opened."""
     steady = steady_flow(network, with_outlet_open(network, state, outlet), viscosity_m2_s=1e-6)
     return frozenset(
         link

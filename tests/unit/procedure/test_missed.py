@@ -1,6 +1,7 @@
 import pytest
 
 from tests.unit.procedure.demo_coach import PINK, SMALL, card, celsius
+from wintertight.procedure.methods.worked import Asked
 from wintertight.procedure.missed import missed_steps
 from wintertight.procedure.plan import plan_coach
 from wintertight.procedure.steps import Missed
@@ -63,6 +64,5 @@ def test_heat_left_on_is_a_hazard(outcomes: dict[str, Missed]) -> None:
 def test_no_steps_no_outcomes() -> None:
     """Guards the empty job."""
     plan_card = card(SMALL)
-    from wintertight.flow.build import build_network  # noqa: PLC0415 - only here
 
-    assert missed_steps(plan_card, build_network(plan_card), PINK, -20.0, ()) == ()
+    assert missed_steps(Asked.of(plan_card, PINK, -20.0), ()) == ()

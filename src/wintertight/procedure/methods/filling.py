@@ -4,11 +4,10 @@ import operator
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.replay import Trace, replay
-from wintertight.flow.state import State, arriving_state
+from wintertight.flow.state import State
 from wintertight.flow.until import Until
-from wintertight.procedure.drawn import Array, Drawn
+from wintertight.procedure.drawn import Array
 from wintertight.procedure.held_in import HeldIn, held_in, with_scatter
 from wintertight.procedure.job import Job
 from wintertight.procedure.methods.cups import cups_needed
@@ -23,19 +22,22 @@ from wintertight.proof.claims import PartProof
 from wintertight.proof.judge import Bench, prove_parts
 
 
-def work_out_filling(asked: Asked, job: Job, early: tuple[Step, ...]) -> Worked:
+def work_out_filling(
+    asked: Asked, job: Job, early: tuple[Step, ...], only: frozenset[str] | None = None
+) -> Worked:
     """Work out a job that fills a coach with antifreeze.
 
     Args:
         asked: the coach, the antifreeze and the cold.
         job: what pushes the antifreeze in, and where.
         early: the steps up to the first outlet.
+        only: controls of the outlets that are run; all that can be reached where None.
 
     Returns:
         The job, mended where too few draws held.
     """
-    filling = _Filling.begun(job, asked.low_degC, early)
-    filled, parts, held = _mended(filling, asked.drawn, asked.best)
+    filling = _Filling.begun(job, asked, early, only)
+    filled, parts, held = _mended(filling, asked)
     return Worked(filled.steps, filled.outlets, filled.trace, parts, held)
 
 
@@ -56,11 +58,19 @@ class _Filled:
     stronger: Mapping[str, float]
 
     def proven(
-        self, drawn: Drawn, best: CoachNetwork, known: Mapping[str, Array] | None = None
+        self, asked: Asked, known: Mapping[str, Array] | None = None
     ) -> tuple[tuple[PartProof, ...], HeldIn]:
         """Prove each part on the careful side, and in enough of the draws."""
         parts = prove_parts(self.bench)
-        held = held_in(drawn, self.bench, self.trace, best, parts, known=known)
+        held = held_in(
+            asked.drawn,
+            self.bench,
+            self.trace,
+            asked.best,
+            parts,
+            known=known,
+            before=asked.before,
+        )
         return with_scatter(parts, held), held
 
 
@@ -75,14 +85,18 @@ class _Filling:
     order: tuple[str, ...]
 
     @classmethod
-    def begun(cls, job: Job, low_degC: float, early: tuple[Step, ...]) -> "_Filling":
+    def begun(
+        cls, job: Job, asked: Asked, early: tuple[Step, ...], only: frozenset[str] | None
+    ) -> "_Filling":
         """Do what comes before the filling, and find the order of the outlets."""
         network, enters = job.network, job.enters_by
-        set_up = replay(network, arriving_state(network), actions_of(early))
+        set_up = replay(network, asked.arrives(network), actions_of(early))
         order = walking_order(network, set_up.end, network.sources[enters.source].node)
         through = network.controls[enters.control].part
-        order = tuple(o for o in order if network.controls[o].part != through)
-        return cls(job, low_degC, early, set_up, order)
+        order = tuple(
+            o for o in order if network.controls[o].part != through and (only is None or o in only)
+        )
+        return cls(job, asked.low_degC, early, set_up, order)
 
     def bench(self, state: State) -> Bench:
         """Give the bench for one state."""
@@ -105,18 +119,16 @@ class _Filling:
         )
 
 
-def _mended(
-    filling: _Filling, drawn: Drawn, best: CoachNetwork
-) -> tuple[_Filled, tuple[PartProof, ...], HeldIn]:
+def _mended(filling: _Filling, asked: Asked) -> tuple[_Filled, tuple[PartProof, ...], HeldIn]:
     """Fill a coach, run on longer where too few draws hold, and keep what lacks least."""
     filled = filling.filled({})
-    best_of = found = (filled, *filled.proven(drawn, best))
+    best_of = found = (filled, *filled.proven(asked))
     for _ in range(MORE_ROUNDS):
         before, _, held = found
         if not held.short:
             break
         filled = filling.filled(stronger_by(before.stronger, held), before.outlets)
         same = all(map(operator.is_, filled.outlets, before.outlets))
-        found = (filled, *filled.proven(drawn, best, held.shares if same else None))
+        found = (filled, *filled.proven(asked, held.shares if same else None))
         best_of = min(best_of, found, key=lambda each: each[2].lacking)
     return best_of

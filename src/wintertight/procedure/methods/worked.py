@@ -6,12 +6,14 @@ from dataclasses import dataclass
 from wintertight.coach.card import Card
 from wintertight.flow.actions import Action
 from wintertight.flow.air.supply import AirSupply
+from wintertight.flow.build import build_network
+from wintertight.flow.case import BEST, CAREFUL
 from wintertight.flow.coach_network import CoachNetwork
-from wintertight.flow.replay import Trace
-from wintertight.flow.state import State
+from wintertight.flow.replay import Trace, replay
+from wintertight.flow.state import State, arriving_state
 from wintertight.fluids.product import Product
-from wintertight.procedure.drawn import Drawn
-from wintertight.procedure.held_in import HeldIn
+from wintertight.procedure.drawn import Drawn, draw
+from wintertight.procedure.held_in import Before, HeldIn
 from wintertight.procedure.run_on import OutletPlan
 from wintertight.procedure.steps import Step
 from wintertight.proof.claims import PartProof
@@ -29,6 +31,8 @@ class Asked:
         careful, best: the coach on the careful side and at best values.
         drawn: what each drawn coach takes.
         air: the compressor at hand.
+        earlier: what was done to the coach before the job; it arrives full of water where nothing.
+        before: what an earlier job left in it, in every draw.
     """
 
     card: Card
@@ -38,6 +42,39 @@ class Asked:
     best: CoachNetwork
     drawn: Drawn
     air: AirSupply
+    earlier: tuple[Action, ...] = ()
+    before: Before | None = None
+
+    @classmethod
+    def of(
+        cls, card: Card, product: Product, low_degC: float, air: AirSupply | None = None
+    ) -> "Asked":
+        """Build both sides of a coach, and draw what its card leaves open.
+
+        Args:
+            card: the coach's card.
+            product: the antifreeze at hand.
+            low_degC: design low [degC].
+            air: the compressor at hand; a small one where None.
+
+        Returns:
+            What a method works from.
+        """
+        return cls(
+            card=card,
+            product=product,
+            low_degC=low_degC,
+            careful=build_network(card, CAREFUL),
+            best=build_network(card, BEST),
+            drawn=draw(card),
+            air=air or AirSupply(),
+        )
+
+    def arrives(self, network: CoachNetwork) -> State:
+        """Give the coach before the job, on one side of what is uncertain."""
+        if self.before is not None and network is self.careful:
+            return self.before.now
+        return replay(network, arriving_state(network), self.earlier).end
 
     def bench(self, state: State) -> Bench:
         """Give the bench for one state on the careful side."""

@@ -36,6 +36,12 @@ def finish_empty(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:
     yield hang_tag()
 
 
+def pour_only(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:
+    """Give the last steps of a job that only makes traps and tanks strong again."""
+    yield from top_up(job, cups)
+    yield hang_tag()
+
+
 def _empty_bowls(job: Job, *kinds: str) -> Iterator[Step]:
     """Give a step for each bowl: it keeps its water where nothing but air went through."""
     for bowl in job.roles.of_kind(*kinds):
