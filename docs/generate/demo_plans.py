@@ -12,7 +12,7 @@ DEMO = Path(wintertight.__file__).parent / "demo"
 
 
 @cache
-def demo_plans(*, with_missed_steps: bool = False) -> tuple[Plan, ...]:
+def demo_plans(method: str = "pump", *, with_missed_steps: bool = False) -> tuple[Plan, ...]:
     """Plan every coach of the demo, each step left out once if asked, which takes long."""
     shop = load_shop(DEMO / "shop.toml")
     found = []
@@ -25,6 +25,7 @@ def demo_plans(*, with_missed_steps: bool = False) -> tuple[Plan, ...]:
                 card,
                 find_product(shop, product),
                 -20.0 if low is None else low,
+                method,
                 with_missed_steps=with_missed_steps,
             )
         )

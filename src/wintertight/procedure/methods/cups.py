@@ -40,13 +40,22 @@ def cups_needed(
 
 
 def _cups_of(bench: Bench, product: Product, trap: str, stronger: float) -> int:
-    """Give the fewest cups after which a trap is safe; one where no number of them helps."""
+    """Give the fewest cups after which a trap is as strong as is aimed at.
+
+    One more than would do on the careful side where more than usual is aimed at: cups are whole.
+    Where so many as may be poured do not get it there, the most that make it hold; one where no
+    number of them helps.
+    """
     asked = (share_needed(bench.low_degC, "open", product) or 0.0) * stronger
     full = 1.0 - product.contents().water
+    holds, one_more = 1, stronger > 1.0
     for cups in range(1, MOST_CUPS + 1):
         poured = Action("pour", trap, contents=product.contents(), volume_m3=cups * CUP_M3)
         state = replay(bench.network, bench.state, [poured]).end
         found = next(p for p in prove_parts(replace(bench, state=state)) if p.id == trap)
-        if found.safe is True and 1.0 - found.worst.water >= asked * full:
-            return cups
-    return 1
+        if found.safe is True:
+            holds = cups
+            if not one_more and 1.0 - found.worst.water >= asked * full:
+                break
+            one_more = False
+    return holds
