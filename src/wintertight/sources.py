@@ -286,6 +286,21 @@ _ALL = (
         "published",
     ),
     Source(
+        "churchill-bernstein",
+        "S. W. Churchill, M. Bernstein",
+        "A correlating equation for forced convection from gases and liquids to a circular"
+        " cylinder in crossflow, J. Heat Transfer 99, 300-306",
+        "1977",
+        "memory",
+    ),
+    Source(
+        "ashrae-insulation",
+        "ASHRAE",
+        "Handbook - Fundamentals, chapter Insulation for Mechanical Systems, time to freezing",
+        "2009 and later",
+        "reproduced",
+    ),
+    Source(
         "london-seban",
         "A. L. London, R. A. Seban",
         "Rate of ice formation, Trans. ASME 65, 771-778",
