@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from wintertight.wording.english import coach, fleet, mistakes, paper, proofs, steps
+from wintertight.wording.english import choices, coach, fleet, mistakes, paper, proofs, steps
 
 ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
     {
@@ -38,5 +38,9 @@ ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "mistake settle": mistakes.SETTLE,
         "mistake piece": mistakes.PIECES,
         "sign": mistakes.SIGNS,
+        "antifreeze": choices.ANTIFREEZE,
+        "buying": choices.BUYING,
+        "order": choices.ORDERS,
+        "stop rule": choices.STOP_RULES,
     }
 )
