@@ -1,12 +1,15 @@
 from dataclasses import replace
 from decimal import Decimal
 
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tests.unit.procedure.ready_coach import FEW, ready
 from wintertight.coach.kinds import Pocket
 from wintertight.fluids.product import Product
 from wintertight.procedure.antifreeze import ANSWERS, choose_antifreeze, judge_product
+from wintertight.procedure.orders import compare_orders
+from wintertight.procedure.stop_rules import compare_stop_rules
 
 lows = st.floats(-55.0, 2.0)
 ratings = st.none() | st.floats(-75.0, 0.0)
@@ -114,3 +117,26 @@ def test_what_is_bought_is_enough_and_no_more(
         assert (choice.count - 1) * size < needed
         if choice.product.price is not None:
             assert choice.cost == sum([choice.product.price] * choice.count)
+
+
+VERDICT = {"gap": 0, "unproven": 1, "safe": 2}
+
+
+@given(st.integers(0, 12), st.integers(1, 12), st.sampled_from([-6.0, -23.3]))
+@settings(max_examples=12)
+def test_running_on_longer_is_never_worse(seconds: int, more: int, low: float) -> None:
+    """Guards that a longer count at every outlet gives no worse verdict and takes more."""
+    of = ready(low_degC=low)
+    short, longer = (
+        compare_stop_rules(of, dict.fromkeys(of.nearest, float(s)))[0]
+        for s in (seconds, seconds + more)
+    )
+    assert VERDICT[longer.verdict] >= VERDICT[short.verdict]
+    assert longer.volume_m3 > short.volume_m3
+
+
+@given(st.permutations(FEW[:4]))
+@settings(max_examples=4)
+def test_the_order_in_which_outlets_are_named_changes_nothing(named: list[str]) -> None:
+    """Guards that the orders compared are those of the coach, however its outlets are listed."""
+    assert compare_orders(ready(), tuple(named)) == compare_orders(ready(), FEW[:4])

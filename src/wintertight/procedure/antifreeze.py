@@ -103,8 +103,11 @@ def pockets_of(card: Card) -> frozenset[Pocket]:
 
 
 def has_flame(card: Card) -> bool:
-    """Tell whether something in a coach's water system burns gas and may have a pilot lit."""
-    return any("burner" in (f.heat or ()) for f in card.fittings)
+    """Tell whether a heater on a coach's card burns gas, and so may be lit.
+
+    Stoves, furnaces and refrigerators hold no water and stand on no card: False is no promise.
+    """
+    return any("burner" in f.heat for f in card.fittings if f.seen != "absent")
 
 
 def choose_antifreeze(  # noqa: PLR0913 - a coach, a job and a shelf
@@ -113,7 +116,7 @@ def choose_antifreeze(  # noqa: PLR0913 - a coach, a job and a shelf
     pockets: Iterable[Pocket],
     needed_m3: float,
     *,
-    flame: bool = False,
+    flame: bool = True,
     needed_of_m3: Mapping[str, float] = NOTHING_WORKED_OUT,
 ) -> tuple[ProductChoice, ...]:
     """Judge every product of a list for one job.
@@ -123,7 +126,7 @@ def choose_antifreeze(  # noqa: PLR0913 - a coach, a job and a shelf
         low_degC: design low [degC].
         pockets: pockets of the coach, relieved ones taken as relieved by the procedure.
         needed_m3: antifreeze the job takes [m3], above zero.
-        flame: whether a pilot or burner may be lit in the coach.
+        flame: whether a pilot or burner may be lit in the coach; not to know is no "no".
         needed_of_m3: by name of product, what the job takes of it [m3], where that was worked out:
             a stronger product takes less.
 

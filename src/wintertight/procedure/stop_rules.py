@@ -15,6 +15,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Literal
 
+from wintertight.errors import ChoiceError
 from wintertight.flow.actions import Action
 from wintertight.flow.replay import Trace, replay
 from wintertight.flow.until import Until
@@ -95,7 +96,8 @@ def compare_stop_rules(
 
     Args:
         ready: the coach, ready to be filled.
-        planned: by outlet, the run-on that stands on the sheet [s]; worked out anew where None.
+        planned: by outlet, the run-on that stands on the sheet [s]; worked out anew where None. An
+            outlet that is missing is not run.
 
     Returns:
         The planned rule first, then first colour, then ten seconds.
@@ -107,6 +109,10 @@ def compare_stop_rules(
     if planned is None:
         walk = Walker(ready.bench, ready.job.product, order).walk(order)
         planned = dict(zip(walk.order, walk.run_on_s, strict=True))
+    unknown = sorted(planned.keys() - set(order))
+    if unknown:
+        message = f"'{unknown[0]}' is no outlet that is run; expected {', '.join(order)}"
+        raise ChoiceError(message)
     told = [outlet for outlet in order if outlet in planned]
     as_planned = _filled(ready, {outlet: planned[outlet] for outlet in told})
     cups = cups_needed(ready.bench_at(as_planned), ready.job.product)

@@ -152,7 +152,8 @@ class Walker:
         count = max(held_s.values(), default=SHORTEST_S)
         if not clears:
             lesser = {link: min(share, UNKNOWN_TARGET) for link, share in aims.items()}
-            _, held_s = self._until_held(state, outlet, lesser)
+            if lesser != aims:
+                _, held_s = self._until_held(state, outlet, lesser)
             count = max(held_s.values(), default=SHORTEST_S)
             running = self._opened(state, outlet)
             running.advance(outlet, Until(run_on_s=count))

@@ -87,10 +87,8 @@ def test_the_ends_hold_every_order_that_is_named() -> None:
 
 
 def test_a_large_coach_takes_no_longer_than_fifteen_walks() -> None:
-    """Guards the time on the full fifth wheel, by one walk worked out alone in the same run.
-
-    Such a walk takes a third of a second on a quiet core, so fifteen take five.
-    """
+    """Guards the time on the full fifth wheel, by one walk worked out alone in the same run."""
+    # Such a walk takes a third of a second on a quiet core, so fifteen take five seconds.
     of = ready("full-fifth-wheel")
     begun = time.process_time()
     Walker(of.bench, PINK, of.nearest).walk(of.nearest)

@@ -4,6 +4,7 @@ import pytest
 
 from tests.unit.procedure.demo_coach import PINK, planned
 from tests.unit.procedure.ready_coach import LOW, ready
+from wintertight.errors import ChoiceError
 from wintertight.procedure.orders import ready_to_fill
 from wintertight.procedure.plan import Plan
 from wintertight.procedure.stop_rules import TEN_S, RuleOutcome, compare_stop_rules
@@ -48,11 +49,8 @@ def test_colder_never_leaves_fewer_weak() -> None:
 
 
 def test_a_count_of_ten_adds_ten_seconds_an_outlet() -> None:
-    """Guards seconds and volume of the count against first colour: ten seconds more each, about.
-
-    Lines before an outlet hold more product when those before it ran longer, so its colour comes
-    no later.
-    """
+    """Guards seconds and volume of the count against first colour: ten seconds more each, about."""
+    # The trunk holds more product when those before ran longer, so colour comes no later.
     found = by_rule()
     ten, first = found["ten seconds"], found["first colour"]
     outlets = len(ready().nearest)
@@ -71,6 +69,15 @@ def test_the_sheet_of_a_plan_holds_here_too() -> None:
     # Counting ten is too little for the outlet that is run longest, as its sheet says.
     longest = max(sheet(plan).values())
     assert (longest > TEN_S) == (not rules["ten seconds"].holds)
+
+
+def test_a_run_on_belongs_to_an_outlet() -> None:
+    """Guards that a slip in the name of an outlet is named, and that one left out is not run."""
+    with pytest.raises(ChoiceError, match="'bath' is no outlet that is run; expected kitchen"):
+        compare_stop_rules(ready(), {"bath": 3.0})
+    usual, *_ = compare_stop_rules(ready(), {"kitchen.cold": 9.0})
+    assert usual.verdict == "gap"
+    assert usual.seconds < 30.0
 
 
 def test_what_bursts_comes_before_what_is_doubtful() -> None:
