@@ -51,9 +51,10 @@ not take longer than five seconds."""
 SEED = 20
 """Seed of what is shuffled [1]."""
 
-ALIKE_M3 = 0.1e-3
-"""Orders no farther apart than this are alike [m3]: one outlet's run is counted no closer than to a
-second, and in a second about this much comes out."""
+ALIKE = 0.04
+"""Share of the volume up to which two orders are alike [1]: by so much the difference of two orders
+moves when both are worked out in the small strides of a plan, and run-ons are counted no closer
+than to a second."""
 
 WORTH_M3 = 1e-3
 """What another order must save to be worth a word [m3]: about a quart; common practice."""
@@ -88,7 +89,7 @@ class OrdersCompared:
         best, worst: the ends of what was tried: fewest outlets left short, then least volume; and
             most of both.
         tried: how many orders were tried, nearest first among them [1].
-        better: how many of those take less than nearest first by more than ``ALIKE_M3`` [1].
+        better: how many of those take less than nearest first by more than ``ALIKE`` [1].
         worse: how many take more by as much [1].
         all_tried: whether there are no other orders.
     """
@@ -114,7 +115,7 @@ class OrdersCompared:
             return "one outlet"
         if self.nearest.short != self.best.short:
             return "another order clears more"
-        if self.saving_m3 > WORTH_M3:
+        if self.saving_m3 > max(WORTH_M3, ALIKE * self.nearest.volume_m3):
             return "another order saves"
         return "nearest first will do"
 
@@ -230,8 +231,8 @@ class _Tried:
             best=best,
             worst=worst,
             tried=len(self.walks),
-            better=sum(_further(walk, usual, 1, ALIKE_M3) for walk in others),
-            worse=sum(_further(walk, usual, -1, ALIKE_M3) for walk in others),
+            better=sum(_further(walk, usual, 1) for walk in others),
+            worse=sum(_further(walk, usual, -1) for walk in others),
             all_tried=all_tried,
         )
 
@@ -274,7 +275,7 @@ def _signed(walk: Walk, sign: int) -> tuple[int, float]:
     return sign * short, sign * volume
 
 
-def _further(walk: Walk, usual: Walk, sign: int, than_m3: float) -> bool:
-    """Tell whether a walk is better (1) or worse (-1) than the usual one by more than a volume."""
+def _further(walk: Walk, usual: Walk, sign: int) -> bool:
+    """Tell whether a walk is better (1) or worse (-1) than the usual one, and not merely alike."""
     short, volume = len(walk.short) - len(usual.short), walk.volume_m3 - usual.volume_m3
-    return sign * short < 0 or (short == 0 and sign * volume < -than_m3)
+    return sign * short < 0 or (short == 0 and sign * volume < -ALIKE * usual.volume_m3)

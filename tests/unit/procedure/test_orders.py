@@ -4,10 +4,16 @@ from itertools import permutations
 import pytest
 
 from tests.unit.procedure.demo_coach import PINK, SMALL, card, planned
-from tests.unit.procedure.ready_coach import FEW, LOW, ready
+from tests.unit.procedure.ready_coach import (
+    FEW,
+    LOW,
+    planned_in_small_strides,
+    ready,
+    volume_of,
+)
 from wintertight.errors import ChoiceError
 from wintertight.procedure.orders import (
-    ALIKE_M3,
+    ALIKE,
     ALL_OF_THEM,
     WORTH_M3,
     OrdersCompared,
@@ -40,8 +46,8 @@ def test_few_outlets_are_tried_in_every_order() -> None:
     assert found.best.volume_m3 == pytest.approx(min(alone.values()), rel=2e-3)
     assert found.worst.volume_m3 == pytest.approx(max(alone.values()), rel=2e-3)
     usual = alone[some]
-    assert found.better == sum(v < usual - ALIKE_M3 for v in alone.values())
-    assert found.worse == sum(v > usual + ALIKE_M3 for v in alone.values())
+    assert found.better == sum(v < usual * (1.0 - ALIKE) for v in alone.values())
+    assert found.worse == sum(v > usual * (1.0 + ALIKE) for v in alone.values())
 
 
 def test_the_search_finds_what_all_orders_hold() -> None:
@@ -56,8 +62,20 @@ def test_the_search_finds_what_all_orders_hold() -> None:
     assert every.best.volume_m3 - 1e-5 <= searched.best.volume_m3
     assert searched.worst.volume_m3 <= every.worst.volume_m3 + 1e-5
     spread = every.worst.volume_m3 - every.best.volume_m3
-    assert spread > 2.0 * ALIKE_M3
+    assert spread > ALIKE * every.best.volume_m3
     assert searched.best.volume_m3 - every.best.volume_m3 < 0.25 * spread
+
+
+def test_what_the_best_order_saves_is_saved_in_small_strides() -> None:
+    """Guards a saving that is told against the planner, which uses the small strides of a plan."""
+    of = ready("no-bypass-trailer")
+    found = compare_orders(of)
+    assert found.key == "another order saves"
+    usual, best = (
+        volume_of(planned_in_small_strides(of, one.order)) for one in (found.nearest, found.best)
+    )
+    assert usual - best == pytest.approx(found.saving_m3, abs=ALIKE * usual)
+    assert usual - best > 0.5 * found.saving_m3
 
 
 def test_more_searching_is_never_worse() -> None:

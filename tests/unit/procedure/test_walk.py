@@ -3,20 +3,12 @@ from itertools import permutations
 
 import pytest
 
-from tests.unit.procedure.demo_coach import PINK
-from tests.unit.procedure.ready_coach import FEW, LOW, ready
+from tests.unit.procedure.ready_coach import FEW, planned_in_small_strides, ready, volume_of
 from wintertight.flow.actions import Action
-from wintertight.flow.build import build_network
-from wintertight.flow.case import CAREFUL
 from wintertight.flow.replay import replay
-from wintertight.flow.state import arriving_state
 from wintertight.flow.until import Until
-from wintertight.procedure.methods.pump_steps import pump_job, steps_before_filling
-from wintertight.procedure.methods.worked import actions_of
 from wintertight.procedure.orders import Round
-from wintertight.procedure.run_on import OutletPlan, plan_run_ons
 from wintertight.procedure.walk import Walk, Walker
-from wintertight.proof.judge import Bench
 
 SECONDS_APART = 2.0
 """How far two ways of finding a run-on may lie apart [s]: the planner stops with a chunk, which
@@ -28,39 +20,25 @@ def walker(of: Round) -> Walker:
     return Walker(of.bench, of.job.product, of.nearest)
 
 
-def in_small_strides(of: Round) -> Bench:
-    """Give a coach ready to be filled in the small strides of a plan."""
-    network = build_network(of.job.card, CAREFUL)
-    steps = steps_before_filling(pump_job(of.job.card, network, PINK))
-    state = replay(network, arriving_state(network), actions_of(steps)).end
-    return Bench(of.job.card, network, state, LOW, PINK)
-
-
-def gallons_of(plans: tuple[OutletPlan, ...]) -> float:
-    """Give what comes out of all outlets of a plan [m3]."""
-    runs = [plan.moment.outcome.run for plan in plans]
-    return sum(run.volume_m3 for run in runs if run)
-
-
 @pytest.mark.parametrize("name", ["small-trailer", "middle-travel-trailer"])
 def test_a_walk_is_what_the_planner_finds(name: str) -> None:
     """Guards the large strides: run-on and volume against the planner, which uses small ones."""
     of = ready(name)
     walk = walker(of).walk(of.nearest)
-    planned = plan_run_ons(in_small_strides(of), PINK, of.nearest)
+    planned = planned_in_small_strides(of, of.nearest)
     assert list(walk.short) == [plan.outlet for plan in planned if not plan.clears]
     for outlet, mine, plan in zip(of.nearest, walk.run_on_s, planned, strict=True):
         apart = max(SECONDS_APART, plan.run_on_s / 8.0)
         assert mine == pytest.approx(plan.run_on_s, abs=apart), outlet
-    assert walk.volume_m3 == pytest.approx(gallons_of(planned), rel=0.06)
+    assert walk.volume_m3 == pytest.approx(volume_of(planned), rel=0.06)
 
 
 def test_orders_rank_as_the_planner_ranks_them() -> None:
     """Guards that of 24 orders no two far apart change places against the planner."""
     of, some = ready(), FEW[1:]
-    bench, mine = in_small_strides(of), walker(of)
+    mine = walker(of)
     walks = {order: mine.walk(order).volume_m3 for order in permutations(some)}
-    plans = {order: gallons_of(plan_run_ons(bench, PINK, order)) for order in walks}
+    plans = {order: volume_of(planned_in_small_strides(of, order)) for order in walks}
     far = 0.2e-3  # two seconds of a tap: what two run-ons that are rounded apart come to
     pairs = [(a, b) for a, b in permutations(walks, 2) if plans[a] < plans[b] - far]
     assert pairs
