@@ -98,8 +98,10 @@ def stop_rule_line(outcome: RuleOutcome, language: str = "en", system: System = 
         The sentence.
     """
     params = spoken(outcome.params, language, system)
-    params["weak"] = counted(len(outcome.weak), "parts", language)
-    return say("stop rule", outcome.key, language, **params)
+    for name, parts in (("bursting", outcome.bursting), ("doubtful", outcome.doubtful)):
+        params[name] = counted(len(parts), "parts", language)
+    too = say("stop rule", "doubtful too", language, **params) if outcome.doubtful else ""
+    return say("stop rule", outcome.key, language, doubtful_too=too, **params)
 
 
 def order_and_stop_line(

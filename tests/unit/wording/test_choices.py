@@ -115,8 +115,8 @@ def test_the_line_of_the_job_sheet() -> None:
     rules = [RuleOutcome("as planned", 0.01, 121.0, "safe"), COLOUR]
     assert order_and_stop_line(USUAL, rules) == (
         "Nearest first takes 2.6 gal on the careful side; of 44 orders tried the best takes"
-        " 2.5 gal, the worst 3.9 gal. Stopping at first colour would leave 4 parts too weak,"
-        " 3 of them to burst."
+        " 2.5 gal, the worst 3.9 gal. Stopping at first colour would leave 3 parts to burst,"
+        " and 1 part that nobody could vouch for."
     )
 
 

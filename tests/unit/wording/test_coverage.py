@@ -68,7 +68,7 @@ SETTINGS = {
 BUYING = {"take", "cost", "no price", "enough", "short", "not counted", "none suits"}
 """Pieces of which `wintertight.wording.choices` makes what is to be bought."""
 
-STOP_RULES = {"as planned"} | {
+STOP_RULES = {"as planned", "doubtful too"} | {
     f"{rule}: {left}"
     for rule in get_args(RuleKey)
     for left in get_args(Left)

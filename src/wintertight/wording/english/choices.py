@@ -66,25 +66,26 @@ STOP_RULES: Mapping[str, str] = MappingProxyType(
     {
         "as planned": "Running on as planned takes {volume_m3} in {running_s} of running.",
         "first colour: bursts": (
-            "Stopping at first colour would leave {weak} too weak, {bursting} of them to burst."
+            "Stopping at first colour would leave {bursting} to burst{doubtful_too}."
         ),
         "first colour: doubtful": (
-            "Stopping at first colour would leave {weak} that nobody could vouch for."
+            "Stopping at first colour would leave {doubtful} that nobody could vouch for."
         ),
         "first colour: holds": (
             "Stopping at first colour would do here, and nobody can tell that by looking."
         ),
         "ten seconds: bursts": (
-            "Counting ten beyond colour everywhere takes {volume_m3} and would leave {weak} too"
-            " weak, {bursting} of them to burst."
+            "Counting ten beyond colour everywhere takes {volume_m3} and would still leave"
+            " {bursting} to burst{doubtful_too}."
         ),
         "ten seconds: doubtful": (
-            "Counting ten beyond colour everywhere takes {volume_m3} and would leave {weak} that"
-            " nobody could vouch for."
+            "Counting ten beyond colour everywhere takes {volume_m3} and would leave {doubtful}"
+            " that nobody could vouch for."
         ),
         "ten seconds: holds": (
             "Counting ten beyond colour everywhere would do; it takes {volume_m3}."
         ),
+        "doubtful too": ", and {doubtful} that nobody could vouch for",
     }
 )
 """What each rule for shutting a tap comes to."""
