@@ -90,8 +90,8 @@ def test_the_clock_is_never_late(
 ) -> None:
     """Guards the claim's end: never later than the rings freeze, nor half too early.
 
-    Where nothing gives, the rings are stopped when a hundredth is ice: no wall feels less. There the
-    clock may be far too early: in wind the wall is at freezing within seconds.
+    Where nothing gives, the rings are stopped when a hundredth is ice: no wall feels less. There
+    the clock may be far too early: in wind the wall is at freezing within seconds.
     """
     wet = Wet("line", 1e-4, place, bore_m, gives)
     ours, theirs = seconds_until_gone(wet, start, cold), integrated(wet, start, cold)

@@ -15,7 +15,12 @@ COLDS = st.floats(-45.0, -0.1)
 
 @given(BORES, PLACES, STARTS, COLDS, st.floats(0.0, 20.0), st.booleans())
 def test_colder_never_lasts_longer(  # noqa: PLR0913, PLR0917 - all that the clock hangs on
-    bore: float, place: str, start: float, cold: float, colder: float, gives: bool
+    bore: float,
+    place: str,
+    start: float,
+    cold: float,
+    colder: float,
+    gives: bool,  # noqa: FBT001 - hypothesis gives it by place
 ) -> None:
     """Guards that more cold brings the end no later."""
     wet = Wet("line", 1e-4, place, bore, gives)  # type: ignore[arg-type]

@@ -6,7 +6,7 @@ from decimal import Decimal
 from os import PathLike
 from typing import Annotated, Literal, Self
 
-from pydantic import AfterValidator, Field, ValidationError, model_validator
+from pydantic import AfterValidator, Field, StrictInt, ValidationError, model_validator
 
 from wintertight.coach.card import Part, Text, card_error, nearest
 from wintertight.coach.faults import card_fault, faults_of, gathered
@@ -16,6 +16,9 @@ from wintertight.errors import ChoiceError
 from wintertight.fluids.product import Product
 
 SCHEMA = "wintertight/shop/1"
+
+MOST_IN_STOCK = 100_000
+"""Most containers a shelf can hold [1]; more is a slip of the pen."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,6 +113,7 @@ def _three_letters(text: str) -> str:
 
 
 Price = Annotated[str, AfterValidator(_money)]
+Count = Annotated[StrictInt, Field(ge=0, le=MOST_IN_STOCK)]
 Currency = Annotated[str, AfterValidator(_three_letters)]
 
 
@@ -123,6 +127,7 @@ class WrittenProduct(Part):
     freeze_rating: DegreesCelsius | None = Field(default=None, description="printed freeze rating")
     container: CubicMetres = Field(description="content of one container")
     price: Price | None = Field(default=None, description='price of one container, "4.25"')
+    stock: Count | None = Field(default=None, description="containers on the shelf")
 
     @model_validator(mode="after")
     def _shares_fit(self) -> Self:
@@ -141,6 +146,7 @@ class WrittenProduct(Part):
             freeze_rating_degC=self.freeze_rating,
             container_m3=self.container,
             price=None if self.price is None else Decimal(self.price),
+            stock=self.stock,
         )
 
 

@@ -29,6 +29,7 @@ class Product:
         freeze_rating_degC: temperature to which the label promises no freezing [degC].
         container_m3: content of one container [m3].
         price: price of one container, in the shop's currency.
+        stock: containers on the shelf [1]; None where nobody has counted them.
     """
 
     name: str
@@ -38,12 +39,16 @@ class Product:
     freeze_rating_degC: float | None
     container_m3: float
     price: Decimal | None = None
+    stock: int | None = None
 
     def __post_init__(self) -> None:
-        """Refuse shares that cannot be and a container without content."""
+        """Refuse shares that cannot be, a container without content, and less than no stock."""
         Contents(glycol=self.glycol or 0.0, ethanol=self.ethanol or 0.0)
         if not self.container_m3 > 0.0:
             message = f"the container of {self.name} must hold something"
+            raise OutOfRange(message)
+        if self.stock is not None and self.stock < 0:
+            message = f"the stock of {self.name} cannot be less than none"
             raise OutOfRange(message)
 
     def contents(self) -> Contents:

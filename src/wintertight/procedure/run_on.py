@@ -119,9 +119,9 @@ def plan_run_ons(
     network, state = bench.network, bench.state
     wanted = {
         link: min(share * stronger.get(link, 1.0), max(share, UNDILUTED))
-        for link, share in _wanted(bench, product).items()
+        for link, share in shares_wanted(bench, product).items()
     }
-    ways = [way_of(network, state, outlet) for outlet in order]
+    ways = [way_to(network, state, outlet) for outlet in order]
     found: list[OutletPlan] = []
     same = True
     for i, outlet in enumerate(order):
@@ -190,7 +190,7 @@ def _strength(product: Product) -> float:
     return full.glycol + full.ethanol + full.rated
 
 
-def _wanted(bench: Bench, product: Product) -> dict[str, float]:
+def shares_wanted(bench: Bench, product: Product) -> dict[str, float]:
     """Give the share of product each link must hold at the end."""
     by_pocket = {
         pocket: _aimed_at(share_needed(bench.low_degC, pocket, product))
@@ -211,7 +211,7 @@ def _aimed_at(needed: float | None) -> float:
     return needed + TO_SPARE
 
 
-def way_of(network: CoachNetwork, state: State, outlet: str) -> frozenset[str]:
+def way_to(network: CoachNetwork, state: State, outlet: str) -> frozenset[str]:
     """Give the links through which an outlet's flow comes, with nothing else opened."""
     steady = steady_flow(network, with_outlet_open(network, state, outlet), viscosity_m2_s=1e-6)
     return frozenset(

@@ -30,7 +30,7 @@ from wintertight.procedure.phases.make_safe import make_safe
 from wintertight.procedure.phases.setting import set_handles
 from wintertight.procedure.plan import Plan, check_choice, planned_as
 from wintertight.procedure.roles import Roles
-from wintertight.procedure.run_on import way_of
+from wintertight.procedure.run_on import way_to
 from wintertight.procedure.walking import walking_order
 from wintertight.proof.claims import Evidence, PartProof, Verdict, verdict_of
 from wintertight.proof.judge import prove_parts
@@ -229,7 +229,7 @@ def _outlets_for(job: Job, state: State, touched: frozenset[str]) -> frozenset[s
     """Give the outlets through which everything that was touched is filled again, few of them."""
     network, enters = job.network, job.enters_by
     order = walking_order(network, state, network.sources[enters.source].node)
-    ways = {outlet: way_of(network, state, outlet) for outlet in order}
+    ways = {outlet: way_to(network, state, outlet) for outlet in order}
     left = {k for k in touched if k in network.links and network.links[k].holding != "nothing"}
     found: set[str] = set()
     while left and order:

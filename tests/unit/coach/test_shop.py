@@ -33,6 +33,13 @@ def test_a_product_is_found_by_its_name() -> None:
         find_product(SHOP, "xyz")
 
 
+@pytest.mark.parametrize(("written", "stock"), [("", None), ("stock = 0", 0), ("stock = 7", 7)])
+def test_the_shelf_is_counted_or_not(written: str, stock: int | None) -> None:
+    """Guards that no count is unknown, and not none."""
+    shop = read_shop(TEXT.replace('"4.25"', f'"4.25"\n{written}', 1))
+    assert shop.products[0].stock == stock
+
+
 @pytest.mark.parametrize(
     ("old", "new", "code", "field", "says"),
     [
@@ -46,6 +53,11 @@ def test_a_product_is_found_by_its_name() -> None:
         ('container = "1 gal"\n', "", "WT-120", "product[1].container", "missing"),
         ("burst_rating", "brust_rating", "WT-120", "product[1].brust_rating", "burst_rating"),
         ("Heron blue -100", "Heron pink -50", "WT-120", "product[2].name", "a second product"),
+        ('"4.25"', '"4.25"\nstock = -1', "WT-120", "product[1].stock", "at least 0, not -1"),
+        ('"4.25"', '"4.25"\nstock = "3"', "WT-120", "product[1].stock", "a whole number"),
+        ('"4.25"', '"4.25"\nstock = 2.5', "WT-120", "product[1].stock", "a whole number"),
+        ('"4.25"', '"4.25"\nstock = true', "WT-120", "product[1].stock", "a whole number"),
+        ('"4.25"', '"4.25"\nstock = 100001', "WT-120", "product[1].stock", "at most 100000"),
         ("shop/1", "shop/2", "WT-120", "schema", "expected 'wintertight/shop/1'"),
     ],
 )

@@ -27,11 +27,13 @@ def test_a_label_counts_ethanol_after_mixing() -> None:
 
 
 def test_refuses_impossible_products() -> None:
-    """Guards that shares above 1 and an empty container are refused."""
+    """Guards that shares above 1, an empty container and less than no stock are refused."""
     with pytest.raises(OutOfRange):
         Product("x", 0.7, 0.5, None, None, 0.003785)
     with pytest.raises(OutOfRange):
         Product("x", 0.7, None, None, None, 0.0)
+    with pytest.raises(OutOfRange):
+        Product("x", 0.7, None, None, None, 0.003785, stock=-1)
 
 
 def test_forty_by_volume_is_a_third_by_mass() -> None:

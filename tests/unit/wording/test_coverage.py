@@ -17,11 +17,14 @@ from wintertight.coach.findings import KEYS
 from wintertight.coach.kinds import KINDS, ROLES, Pocket
 from wintertight.cold.burst import ReasonKey
 from wintertight.fluids.slush import WhyNull
+from wintertight.procedure.antifreeze import ChoiceCaution, Why
 from wintertight.procedure.handling import HANDLING_S
 from wintertight.procedure.hazards import HAZARDS
 from wintertight.procedure.methods.table import NAMES
+from wintertight.procedure.orders import OrderKey
 from wintertight.procedure.record import ReadingKind
 from wintertight.procedure.steps import PHASES, Missed
+from wintertight.procedure.stop_rules import Left, RuleKey
 from wintertight.proof.claims import Claim, EvidenceKind, Verdict
 from wintertight.proof.judge import PERHAPS
 from wintertight.wording.english import ENGLISH
@@ -64,6 +67,17 @@ SETTINGS = {
     for s in some.split(" | ")
 }
 
+BUYING = {"take", "cost", "no price", "enough", "short", "not counted", "none suits"}
+"""Pieces of which `wintertight.wording.choices` makes what is to be bought."""
+
+STOP_RULES = {"as planned", "doubtful too"} | {
+    f"{rule}: {left}"
+    for rule in get_args(RuleKey)
+    for left in get_args(Left)
+    if rule != "as planned"
+}
+"""A rule and what it leaves; the planned one is what the others are compared with."""
+
 EMITTED: dict[str, set[str]] = {
     "step": STEP_KEYS,
     "why": STEP_KEYS,
@@ -84,6 +98,10 @@ EMITTED: dict[str, set[str]] = {
     "kind": set(KINDS) | {"line"},
     "role": {role for roles in ROLES.values() for role in roles},
     "finding": set(KEYS),
+    "antifreeze": set(get_args(Why)),
+    "buying": set(get_args(ChoiceCaution)) | BUYING,
+    "order": set(get_args(OrderKey)) | {"worst short"},
+    "stop rule": STOP_RULES,
 }
 
 AT_EVERY_STEP = {"part", "parts", "outlet", "handles", "handling", "how"}
@@ -110,7 +128,11 @@ def test_every_key_has_its_sentence(subject: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "subject", ["step", "why", "caution", "hazard", "finding", "kind", "reason", "evidence"]
+    "subject",
+    [
+        *("step", "why", "caution", "hazard", "finding", "kind", "reason", "evidence"),
+        *("antifreeze", "buying", "order"),
+    ],
 )
 def test_no_sentence_is_left_over(subject: str) -> None:
     """Guards that no sentence stays behind when its key goes."""
@@ -143,6 +165,11 @@ def test_steps_name_only_what_they_are_given(key: str) -> None:
 def test_findings_name_only_what_they_are_given(key: str) -> None:
     """Guards that a finding's sentence has only the parameters its table names."""
     assert names_in(ENGLISH["finding"][key]) <= {"part", *KEYS[key]}
+
+
+def test_no_stop_rule_is_left_over() -> None:
+    """Guards that each sentence on a rule belongs to a rule and to what it can leave."""
+    assert set(ENGLISH["stop rule"]) == STOP_RULES
 
 
 def test_ways_to_open_belong_to_outlets() -> None:

@@ -5,6 +5,7 @@ from types import MappingProxyType
 
 from wintertight.wording.english import (
     cautions,
+    choices,
     coach,
     comparing,
     fleet,
@@ -48,5 +49,9 @@ ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "mistake piece": mistakes.PIECES,
         "sign": mistakes.SIGNS,
         "comparison": comparing.COMPARISON,
+        "antifreeze": choices.ANTIFREEZE,
+        "buying": choices.BUYING,
+        "order": choices.ORDERS,
+        "stop rule": choices.STOP_RULES,
     }
 )
