@@ -64,6 +64,10 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     wrong: Annotated[
         bool, typer.Option("--wrong", help="also what can stand wrongly, and what comes of it")
     ] = False,
+    start: Annotated[
+        str | None,
+        typer.Option("--start", metavar="T", help="warmth of the coach before a freeze hold"),
+    ] = None,
     since: Annotated[
         str | None,
         typer.Option(
@@ -95,7 +99,9 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     sold, list_file = shop_list(shop, card)
     poured = product_for(read, card, product, sold)
     missed = (as_json or pdf is not None) and not quick
-    asked = _Asked(read, poured, low_degC, method, (since, jug, warm), missed=missed)
+    start_degC = None if start is None else quantity(start, "--start", "temperature")
+    use = (since, jug, warm)
+    asked = _Asked(read, poured, low_degC, method, use, start_degC, missed=missed)
     planned, used = _planned(asked)
     if pdf is not None:
         from wintertight.documents.job_sheet import job_sheet_pdf
@@ -123,12 +129,14 @@ class _Asked:
     low_degC: float
     method: str
     use: tuple[str | None, str | None, str | None]
+    start_degC: float | None
     missed: bool
 
 
 def _planned(asked: _Asked) -> "tuple[Plan, UsedSince | None]":
     """Plan a coach as it arrives, or one that has been used since it was winterized."""
     from wintertight.procedure.plan import plan_coach
+    from wintertight.procedure.rounds import with_rounds_compared
     from wintertight.procedure.warm_zone import with_warm_rooms
     from wintertight.procedure.winter_use import use_named, used_since
 
@@ -140,7 +148,14 @@ def _planned(asked: _Asked) -> "tuple[Plan, UsedSince | None]":
         used = used_since(*job, use, asked.method, with_missed_steps=asked.missed)
         planned = used.again
     else:
-        planned = plan_coach(*job, asked.method, with_missed_steps=asked.missed)
+        planned = plan_coach(
+            *job,
+            asked.method,
+            start_degC=asked.start_degC,
+            with_missed_steps=asked.missed,
+        )
+        if asked.missed:
+            planned = with_rounds_compared(planned)
     return (with_warm_rooms(planned, _names(warm)) if warm is not None else planned), used
 
 

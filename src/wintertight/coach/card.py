@@ -181,6 +181,9 @@ class Compartment(Part):
     id: Id = Field(description="unique name of the compartment")
     name: Text | None = Field(default=None, description="what people call it")
     heated: StrictBool = Field(description="does the furnace keep it warm")
+    closed: StrictBool | None = Field(
+        default=None, description="is it closed in all round, so that no wind gets at what is in it"
+    )
     note: Text | None = Field(default=None, description="anything else worth knowing")
 
 

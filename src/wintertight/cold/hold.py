@@ -27,8 +27,7 @@ Place = Literal["indoors", "closed", "outside"]
 
 ROOM_S: Final = {"indoors": 7200.0, "closed": 1800.0, "outside": 0.0}
 """How slowly the air of a room follows the cold, its heat off [s]: two hours for a room, half an
-hour for an enclosed belly or a cupboard door's width from the outside; common practice, on the
-short side."""
+hour for a belly or a box behind a small door; common practice, on the short side."""
 
 WIND_M_S: Final = 5.0
 """Wind at what stands outside [m/s]: a fresh night; common practice."""
@@ -43,14 +42,14 @@ class Wet:
 
     Attributes:
         part: id of the line or fitting.
-        water_m3: the water in it [m3], above 0.
+        volume_m3: what it holds when full [m3], above 0.
         place: where it is.
         bore_m: bore of a tube [m]; 0 for a hollow of another shape.
         gives: whether slush in it has somewhere to grow.
     """
 
     part: str
-    water_m3: float
+    volume_m3: float
     place: Place
     bore_m: float = 0.0
     gives: bool = True
@@ -60,7 +59,7 @@ class Wet:
         """Radius of the tube, or of a short one that holds as much [m]."""
         if self.bore_m > 0.0:
             return self.bore_m / 2.0
-        return float((self.water_m3 / (HOLLOW_LENGTHS * math.pi)) ** (1.0 / 3.0))
+        return float((self.volume_m3 / (HOLLOW_LENGTHS * math.pi)) ** (1.0 / 3.0))
 
 
 @dataclass(frozen=True, slots=True)

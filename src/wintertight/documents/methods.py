@@ -1,5 +1,6 @@
 """Methods side by side, for a screen and for programs."""
 
+import math
 from collections.abc import Sequence
 from typing import Any
 
@@ -44,6 +45,7 @@ def _method(one: Compared, best: Compared, card: Card, currency: str, language: 
         "cost": None if one.cost is None else {"amount": str(one.cost), "currency": currency},
         "containers": one.jugs,
         "steps": one.steps,
+        **({} if one.holds_s is None else {"holds_s": _finite(one.holds_s)}),
         "gaps": list(one.gaps),
         "unproven": list(one.unproven),
         "why": why_method(one, best, card, language),
@@ -54,6 +56,10 @@ def _method(one: Compared, best: Compared, card: Card, currency: str, language: 
         if values[key] is None
     }
     return {**values, "why_null": missing} if missing else values
+
+
+def _finite(seconds: float) -> float | None:
+    return seconds if math.isfinite(seconds) else None
 
 
 def methods_screen(  # noqa: PLR0913, PLR0917 - a comparison and how to say it

@@ -9,10 +9,12 @@ from collections.abc import Mapping
 from typing import Any
 
 import wintertight
+from wintertight.cold.hold import HeldFor
 from wintertight.documents.plan_sources import sources_of
 from wintertight.fluids.contents import Contents
 from wintertight.fluids.slush import freezing_point, ice_fraction
 from wintertight.procedure.bands import Band
+from wintertight.procedure.orders import OrdersCompared
 from wintertight.procedure.plan import Plan, Purchase
 from wintertight.procedure.steps import Missed, PlannedStep
 from wintertight.procedure.winter_use import UsedSince
@@ -20,6 +22,7 @@ from wintertight.proof.claims import PartProof
 from wintertight.sources import cite
 from wintertight.units import System
 from wintertight.wording.catalogue import say
+from wintertight.wording.choices import orders_line, stop_rule_line
 from wintertight.wording.names import part_name
 from wintertight.wording.plans import finding_text, verdict_of_plan, warnings
 from wintertight.wording.proofs import evidence_text, reason, settle
@@ -67,6 +70,8 @@ def plan_object(
         "steps": [_step(plan, step, language, system) for step in plan.steps],
         "parts": [_part(plan, part, language, system) for part in plan.parts],
         "held_in": _held_in(plan, language),
+        **({} if plan.orders is None else {"rounds": _rounds(plan, plan.orders, language, system)}),
+        **({} if plan.hold is None else {"hold": _hold(plan.hold, language)}),
         "gaps": [p.id for p in plan.parts if p.safe is False],
         "unproven": [p.id for p in plan.parts if p.safe is None],
         "look_at": [p.id for p in plan.parts if p.look_at],
@@ -119,6 +124,42 @@ def purchase_object(buy: Purchase) -> Plain:
         "count": int(buy.count),
         "spare": int(buy.spare),
     }
+
+
+def _rounds(plan: Plan, orders: OrdersCompared, language: str, system: System) -> Plain:
+    """Give the order of the outlets and the rules for shutting a tap against others."""
+    return {
+        "nearest_m3": float(orders.nearest.volume_m3),
+        "farthest_m3": float(orders.farthest.volume_m3),
+        "best_m3": float(orders.best.volume_m3),
+        "worst_m3": float(orders.worst.volume_m3),
+        "orders_tried": int(orders.tried),
+        "all_tried": bool(orders.all_tried),
+        "best_order": list(orders.best.order),
+        "text": orders_line(orders, language, system),
+        "stop_rules": [
+            {
+                "rule": rule.rule,
+                "volume_m3": float(rule.volume_m3),
+                "verdict": rule.verdict,
+                "bursting": list(rule.bursting),
+                "doubtful": list(rule.doubtful),
+                "text": stop_rule_line(rule, language, system),
+            }
+            for rule in plan.stop_rules
+        ],
+    }
+
+
+def _hold(hold: HeldFor, language: str) -> Plain:
+    """Give when the claim of a freeze hold expires, and when each part is gone."""
+    values: Plain = {
+        "expires_s": hold.seconds if math.isfinite(hold.seconds) else None,
+        "start_degC": float(hold.start_degC),
+        "outdoor_degC": float(hold.outdoor_degC),
+        "parts": {part: s for part, s in hold.parts if math.isfinite(s)},
+    }
+    return _with_reasons(values, {"expires_s": "nothing freezes"}, language)
 
 
 def _held_in(plan: Plan, language: str) -> Plain:

@@ -21,7 +21,7 @@ from wintertight.procedure.steps import PHASES, PlannedStep
 from wintertight.units import System, in_words
 from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
-from wintertight.wording.plans import bring_line, minutes_line
+from wintertight.wording.plans import bring_line, hold_line, minutes_line
 from wintertight.wording.spoken import about
 from wintertight.wording.steps import caution, step_text
 
@@ -69,6 +69,9 @@ def plan_screen(  # noqa: PLR0913 - a plan and how to say it
 
 
 def _needs(plan: Plan, language: str, system: System) -> Iterator[str]:
+    hold = hold_line(plan, language, system)
+    if hold is not None:
+        yield wrapped(hold)
     bring = bring_line(plan.buy, language, system)
     yield wrapped(f"{bring} {minutes_line(plan.duration.p50, language, plan.method)}")
 

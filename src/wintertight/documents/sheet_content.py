@@ -15,6 +15,7 @@ from wintertight.wording.catalogue import catalogue, say
 from wintertight.wording.names import part_name
 from wintertight.wording.plans import (
     bring_line,
+    hold_line,
     minutes_line,
     notes,
     verdict_of_plan,
@@ -44,11 +45,13 @@ def sheet_content(plan: Plan, language: str, paper: str, system: System) -> Plai
         "labels": labels,
         "title": f"{labels['job sheet']} {plan.card.id}",
         "coach": f"{plan.card.id}  {plan.card.name}",
-        "verdict": verdict_of_plan(plan, language, system),
+        "verdict": " ".join(_verdict(plan, language, system)),
         "bring": bring_line(plan.buy, language, system),
         "minutes": minutes_line(plan.duration.p50, language, plan.method),
         "fields": list(_fields(plan, language, system)),
         "phases": list(_phases(plan, language, system)),
+        "asks_reading": any(s.step.key == "take reading" for s in plan.steps),
+        "asks_jugs": jugs > 0,
         "jugs": jugs if jugs <= MOST_JUG_BOXES else 0,
         "open": list(_open_parts(plan, language, system)),
         "notes": list(notes(plan, language, system)),
@@ -56,6 +59,13 @@ def sheet_content(plan: Plan, language: str, paper: str, system: System) -> Plai
         "card": f"{labels['card']} {digits}",
         "page_of": say("label", "page", language, page="<", pages=">"),
     }
+
+
+def _verdict(plan: Plan, language: str, system: System) -> Iterator[str]:
+    yield verdict_of_plan(plan, language, system)
+    hold = hold_line(plan, language, system)
+    if hold is not None:
+        yield hold
 
 
 def _fields(plan: Plan, language: str, system: System) -> Iterator[list[str]]:

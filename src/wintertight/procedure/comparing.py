@@ -36,6 +36,7 @@ class Compared:
         cost: price of the antifreeze; None where its price is not known.
         gaps, unproven: parts that would burst, and parts nobody can vouch for.
         steps: how many steps it has [1].
+        holds_s: when the claim of a freeze hold expires [s]; None for any other method.
     """
 
     method: str
@@ -48,6 +49,7 @@ class Compared:
     gaps: tuple[str, ...] = ()
     unproven: tuple[str, ...] = ()
     steps: int = 0
+    holds_s: float | None = None
 
 
 def compare_methods(
@@ -113,4 +115,5 @@ def compared(plan: Plan) -> Compared:
         gaps=tuple(p.id for p in plan.parts if p.safe is False),
         unproven=tuple(p.id for p in plan.parts if p.safe is None),
         steps=len(plan.steps),
+        holds_s=plan.hold.seconds if plan.hold else None,
     )

@@ -55,6 +55,7 @@ HANDLING_S: Mapping[str, float] = MappingProxyType(
         "plan anew": 0.0,
         "take reading": 180.0,
         "hang tag": 60.0,
+        "hang tag for the night": 30.0,
     }
 )
 """Best value by key of step [s]."""

@@ -7,6 +7,7 @@ import numpy as np
 
 from wintertight.coach.card import Card
 from wintertight.coach.findings import Finding, findings
+from wintertight.cold.hold import HeldFor
 from wintertight.errors import ChoiceError
 from wintertight.flow.air.supply import AirSupply
 from wintertight.flow.coach_network import CoachNetwork
@@ -20,8 +21,10 @@ from wintertight.procedure.held_in import HeldIn
 from wintertight.procedure.methods.table import METHODS, NAMES
 from wintertight.procedure.methods.worked import Asked, Worked, actions_of
 from wintertight.procedure.missed import missed_steps
+from wintertight.procedure.orders import OrdersCompared
 from wintertight.procedure.run_on import OutletPlan, share_needed
 from wintertight.procedure.steps import PlannedStep, Step
+from wintertight.procedure.stop_rules import RuleOutcome
 from wintertight.procedure.telling import telling_outlets
 from wintertight.proof.claims import PartProof, Verdict, verdict_of
 
@@ -73,6 +76,9 @@ class Plan:
         balance: the books of the careful replay.
         careful, best: the replays on the careful side and at best values.
         held_in: in how many drawn coaches each part is safe.
+        hold: when the claim of a freeze hold expires.
+        orders, stop_rules: the order of the outlets and the rule for shutting a tap against
+            others, where that was asked for.
     """
 
     card: Card
@@ -93,6 +99,9 @@ class Plan:
     careful: Trace
     best: Trace
     held_in: HeldIn
+    hold: HeldFor | None = None
+    orders: OrdersCompared | None = None
+    stop_rules: tuple[RuleOutcome, ...] = ()
 
 
 def plan_coach(  # noqa: PLR0913 - a coach and all that is at hand
@@ -102,6 +111,7 @@ def plan_coach(  # noqa: PLR0913 - a coach and all that is at hand
     method: str = "pump",
     *,
     air: AirSupply | None = None,
+    start_degC: float | None = None,
     with_missed_steps: bool = False,
 ) -> Plan:
     """Plan one coach.
@@ -112,6 +122,8 @@ def plan_coach(  # noqa: PLR0913 - a coach and all that is at hand
         low_degC: design low of its storage site [degC].
         method: one of ``METHODS``.
         air: the compressor at hand; a small one where None.
+        start_degC: temperature of the coach when the cold comes, for a freeze hold [degC]; that of
+            an autumn evening where None.
         with_missed_steps: also leave each step out once; takes some seconds.
 
     Returns:
@@ -123,6 +135,8 @@ def plan_coach(  # noqa: PLR0913 - a coach and all that is at hand
     """
     check_choice(method, product)
     asked = Asked.of(card, product, low_degC, air)
+    if start_degC is not None:
+        asked = replace(asked, start_degC=start_degC)
     return planned_as(method, asked, METHODS[method](asked), with_missed_steps=with_missed_steps)
 
 
@@ -173,6 +187,7 @@ def planned_as(
         careful=trace,
         best=best,
         held_in=worked.held_in,
+        hold=worked.hold,
     )
 
 

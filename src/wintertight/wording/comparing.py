@@ -1,5 +1,7 @@
 """Methods side by side as sentences: why each stands where it does."""
 
+import math
+
 from wintertight.coach.card import Card
 from wintertight.procedure.comparing import Compared
 from wintertight.units import in_words
@@ -34,6 +36,10 @@ def why_method(compared: Compared, best: Compared, card: Card, language: str = "
     """
     if compared.verdict is None or compared.duration is None or best.duration is None:
         return f"{begun(compared.why_not)}."
+    if compared.holds_s is not None and math.isfinite(compared.holds_s):
+        time = in_words(compared.holds_s, "time", "metric")
+        gaps = counted(len(compared.gaps), "parts", language)
+        return say("comparison", "why holds", language, time=time, gaps=gaps)
     if compared.verdict == "safe":
         if compared is best:
             return say("comparison", "why best", language)

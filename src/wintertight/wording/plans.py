@@ -1,5 +1,6 @@
 """A plan as sentences: what to bring, how long it takes, what else is worth knowing."""
 
+import math
 from collections.abc import Iterator
 
 from wintertight.coach.card import Card
@@ -7,6 +8,7 @@ from wintertight.coach.findings import COLDEST_DEGC, WARMEST_DEGC, Finding
 from wintertight.procedure.plan import Plan, Purchase
 from wintertight.units import System, in_words
 from wintertight.wording.catalogue import say, say_best
+from wintertight.wording.choices import order_and_stop_line
 from wintertight.wording.names import part_name
 from wintertight.wording.proofs import verdict_line
 from wintertight.wording.spoken import begun, counted, listed, spoken
@@ -51,6 +53,25 @@ def minutes_line(duration_s: float, language: str = "en", method: str = "") -> s
     return say_best("phrase", "minutes", (method,), language, time=time)
 
 
+def hold_line(plan: Plan, language: str = "en", system: System = "us") -> str | None:
+    """Give how long a freeze hold lasts; None for any other plan."""
+    hold = plan.hold
+    if hold is None:
+        return None
+    low = in_words(hold.outdoor_degC, "temperature", system)
+    if not math.isfinite(hold.seconds):
+        return say("phrase", "holds on", language, low=low)
+    return say(
+        "phrase",
+        "holds",
+        language,
+        time=in_words(hold.seconds, "time", "metric"),
+        low=low,
+        start=in_words(hold.start_degC, "temperature", system),
+        part=part_name(plan.card, hold.parts[0][0], language),
+    )
+
+
 def held_line(plan: Plan, language: str = "en") -> str | None:
     """Give in how many draws a plan holds; None where nothing in it is shown to be safe."""
     held = plan.held_in
@@ -91,6 +112,8 @@ def notes(
 ) -> Iterator[str]:
     """Give warnings, then findings; a part that is not proven is told elsewhere, not twice."""
     yield from warnings(plan, language, system, recorded=recorded)
+    if plan.orders is not None:
+        yield order_and_stop_line(plan.orders, plan.stop_rules, language, system)
     for finding in plan.findings:
         if finding.key not in TOLD_AS_PARTS | TOLD_OF_THE_LOW:
             yield finding_text(finding, plan.card, language, system)

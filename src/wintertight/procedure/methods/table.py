@@ -3,7 +3,15 @@
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from wintertight.procedure.methods import air, air_then_pump, drain_only, hand_pump, pump, thaw
+from wintertight.procedure.methods import (
+    air,
+    air_then_pump,
+    drain_only,
+    hand_pump,
+    hold,
+    pump,
+    thaw,
+)
 from wintertight.procedure.methods.worked import WorkOut
 
 NAMES = ("pump", "hand-pump", "air", "air-then-pump", "drain", "hold", "thaw")
@@ -19,6 +27,7 @@ METHODS: Mapping[str, WorkOut] = MappingProxyType(
         "air": air.work_out,
         "air-then-pump": air_then_pump.work_out,
         "drain": drain_only.work_out,
+        "hold": hold.work_out,
         "thaw": thaw.work_out,
     }
 )

@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from wintertight.coach.card import Card
+from wintertight.cold.hold import HeldFor
 from wintertight.flow.actions import Action
 from wintertight.flow.air.supply import AirSupply
 from wintertight.flow.build import build_network
@@ -19,6 +20,10 @@ from wintertight.procedure.steps import Step
 from wintertight.proof.claims import PartProof
 from wintertight.proof.judge import Bench
 
+START_DEGC = 5.0
+"""Temperature of a parked coach when the cold comes, unless told otherwise [degC]: an autumn
+evening; common practice."""
+
 
 @dataclass(frozen=True, eq=False, slots=True)
 class Asked:
@@ -33,6 +38,7 @@ class Asked:
         air: the compressor at hand.
         earlier: what was done to the coach before the job; it arrives full of water where nothing.
         before: what an earlier job left in it, in every draw.
+        start_degC: temperature of the coach when the cold comes [degC].
     """
 
     card: Card
@@ -44,6 +50,7 @@ class Asked:
     air: AirSupply
     earlier: tuple[Action, ...] = ()
     before: Before | None = None
+    start_degC: float = START_DEGC
 
     @classmethod
     def of(
@@ -91,6 +98,7 @@ class Worked:
         trace: the replay on the careful side.
         parts: the proof of each part, scatter counted.
         held_in: in how many drawn coaches each part is safe.
+        hold: when the claim of a job that is only a hold expires.
     """
 
     steps: tuple[Step, ...]
@@ -98,6 +106,7 @@ class Worked:
     trace: Trace
     parts: tuple[PartProof, ...]
     held_in: HeldIn
+    hold: HeldFor | None = None
 
 
 WorkOut = Callable[[Asked], Worked]

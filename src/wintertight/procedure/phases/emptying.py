@@ -32,18 +32,18 @@ AIR_END = "open to the air"
 
 def empty_out(job: Job) -> Iterator[Step]:
     """Give the steps that empty a coach as far as gravity and hands can."""
-    yield from _empty_tank_line(job)
+    yield from empty_tank_line(job)
     yield from open_handles(job)
     yield from open_everything(job)
     yield step("let it drain", "drain", Action("drain"))
-    yield from _held_open(job)
+    yield from hold_open(job)
     yield from _work_positions(job)
     yield from by_hand(job)
     yield from caps_back(job)
     yield from empty_wastes(job)
 
 
-def _empty_tank_line(job: Job) -> Iterator[Step]:
+def empty_tank_line(job: Job) -> Iterator[Step]:
     """Give the steps that empty the fresh tank and the line from it."""
     for tank in job.roles.of_kind("fresh tank"):
         yield step(
@@ -75,8 +75,8 @@ def open_handles(job: Job) -> Iterator[Step]:
         )
 
 
-def open_everything(job: Job) -> Iterator[Step]:
-    """Give the steps that open all that stays open by itself."""
+def open_everything(job: Job, *, caps: bool = True) -> Iterator[Step]:
+    """Give the steps that open all that stays open by itself, with or without what is capped."""
     roles = job.roles
     diverters = tuple(roles.controls("diverter"))
     yield step(
@@ -105,10 +105,10 @@ def open_everything(job: Job) -> Iterator[Step]:
             part=rinse.id,
             setting="open",
         )
-    caps = _caps(job)
-    if caps:
+    capped = _caps(job) if caps else []
+    if capped:
         yield step(
-            "caps off", "drain", *(Action("set", c, s) for c, s in caps), setting="off"
+            "caps off", "drain", *(Action("set", c, s) for c, s in capped), setting="off"
         )  # fmt: skip
 
 
@@ -135,7 +135,7 @@ def caps_back(job: Job) -> Iterator[Step]:
         )
 
 
-def _held_open(job: Job) -> Iterator[Step]:
+def hold_open(job: Job) -> Iterator[Step]:
     """Give a step for each outlet that opens only while something holds it."""
     controls = job.network.controls
     for name, outlet in job.network.outlets.items():

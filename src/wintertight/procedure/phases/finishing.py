@@ -112,7 +112,7 @@ def relieve(job: Job, *bowls: str) -> Iterator[Step]:
             part=bowl.id,
             setting="a quarter turn loose",
         )
-    if not job.has_bypass:
+    if not job.has_bypass and job.supply is not None:
         for heater in job.roles.of_kind("tank heater"):
             yield step(
                 "open relief",
@@ -141,3 +141,8 @@ def top_up(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:
 def hang_tag() -> Step:
     """Give the last step."""
     return step("hang tag", "finish", setting="tag at the main tap")
+
+
+def hang_tag_for_the_night() -> Step:
+    """Give the last step of a job whose claim expires."""
+    return step("hang tag for the night", "finish", setting="tag at the main tap")

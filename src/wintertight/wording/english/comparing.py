@@ -21,6 +21,10 @@ COMPARISON: Mapping[str, str] = MappingProxyType(
         "why gap and more": "{gaps} would freeze and burst, among them {parts}.",
         "why unproven": "Nobody can vouch for {unproven}: {parts}.",
         "why unproven and more": "Nobody can vouch for {unproven}, among them {parts}.",
+        "why holds": (
+            "Buys about {time} in this cold from its first minute, and no more; {gaps} would freeze"
+            " and burst after that."
+        ),
         "also unproven": "Nor can anyone vouch for {unproven} besides.",
         "heading": "{coach}, to {low}, with {product}. Best first.",
         "in words": (

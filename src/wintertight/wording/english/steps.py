@@ -157,6 +157,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
             "Read the strength of what came last from the farthest tap, with an instrument made"
             " for this product. Write it down."
         ),
+        "hang tag for the night": "Hang the tag at the main tap: for this cold night only.",
         "hang tag": "Hang the tag at the main tap: void once water runs.",
     }
 )
@@ -216,6 +217,7 @@ WHY: Mapping[str, str] = MappingProxyType(
         "test branch": "One section at a time tells where it leaks.",
         "plan anew": "Nobody can vouch for a coach that has frozen before it has held.",
         "take reading": "A number says more than a colour.",
+        "hang tag for the night": "A hold expires; whoever comes next must know when.",
         "hang tag": "Whoever opens a tap in winter must know what it undoes.",
     }
 )
@@ -385,6 +387,11 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "water stands in": "Water has been poured since into: {parts}.",
         "void are": "Void is what was said of {count}.",
         "as it stands": "As it stands: {verdict} The plan below makes that good again.",
+        "holds": (
+            "Holds for about {time} at {low} from the first minute, begun at {start}. First to go:"
+            " {part}. Then what is listed below has frozen."
+        ),
+        "holds on": "Nothing is left that freezes harmfully at {low}: this hold has no end.",
         "bring nothing": "No antifreeze is needed.",
         "bring": "Bring {jugs} of {product} ({size} each).",
         "bring and have one": "Bring {jugs} of {product} ({size} each), have one more.",
