@@ -33,7 +33,7 @@ KNOWN_UNITS: frozenset[str] = frozenset(
         "Pa", "kPa", "MPa", "psi", "Pa/m", "Pa s", "mPa s", "Pa s/m3", "s/m2", "N", "N/m",
         "s2/m5", "m/(m3/s)^n",
         "K", "degC", "degF", "K s",
-        "J", "W", "J/K", "W/K", "J/kg", "J/(kg K)", "W/(m K)", "W/(m2 K)", "m2 K/W",
+        "J", "W", "J/K", "W/K", "J/kg", "J/(kg K)", "W/(m K)", "W/(m2 K)", "m2 K/W", "m K/W",
     }
 )  # fmt: skip
 """What may stand in the [brackets] of a docstring."""

@@ -88,11 +88,9 @@ def integrated(wet: Wet, start: float, cold: float) -> float:
 def test_the_clock_is_never_late(
     bore_m: float, place: Place, start: float, cold: float, *, gives: bool
 ) -> None:
-    """Guards the claim's end: never later than the rings freeze, nor half too early.
-
-    Where nothing gives, the rings are stopped when a hundredth is ice: no wall feels less. There
-    the clock may be far too early: in wind the wall is at freezing within seconds.
-    """
+    """Guards the claim's end: never later than the rings freeze, nor half too early."""
+    # Where nothing gives, the rings are stopped when a hundredth is ice: no wall feels less. There
+    # the clock may be far too early: in wind the wall is at freezing within seconds.
     wet = Wet("line", 1e-4, place, bore_m, gives)
     ours, theirs = seconds_until_gone(wet, start, cold), integrated(wet, start, cold)
     assert ours <= 1.01 * theirs

@@ -28,11 +28,9 @@ def test_antifreeze_through_the_pump_covers_everything(name: str, method: str) -
 
 @pytest.mark.parametrize("name", CARDS)
 def test_blowing_out_first_needs_no_more_antifreeze(name: str) -> None:
-    """Guards common practice: water blown out need not be pushed out.
-
-    Run-on is counted in whole seconds, so that a coach whose lines drain anyway may take a spoonful
-    more: up to one per cent.
-    """
+    """Guards common practice: water blown out need not be pushed out."""
+    # Run-on is counted in whole seconds, so that a coach whose lines drain anyway may take a
+    # spoonful more: up to one per cent.
     blown, pumped = plan_of(name, "air-then-pump"), plan_of(name, "pump")
     assert blown.antifreeze.p50 <= 1.01 * pumped.antifreeze.p50
     assert blown.duration.p50 > pumped.duration.p50
@@ -67,10 +65,8 @@ def test_air_clears_lines_that_gravity_leaves(name: str) -> None:
 @pytest.mark.parametrize("name", CARDS)
 @pytest.mark.parametrize("method", ["air", "drain"])
 def test_small_tubes_and_check_valves_are_never_clear(name: str, method: str) -> None:
-    """Guards that what small tubes and check valves hold is not called swept or drained.
-
-    A tube of 5 mm and less keeps its water whatever is above it (Bretherton).
-    """
+    """Guards that what small tubes and check valves hold is not called swept or drained."""
+    # A tube of 5 mm and less keeps its water whatever is above it (Bretherton).
     plan = plan_of(name, method)
     for part in plan.parts:
         links = plan.careful.network.links_of.get(part.id, ())

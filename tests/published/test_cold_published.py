@@ -40,11 +40,9 @@ def test_a_tube_freezes_as_remembered(published: Callable[..., None]) -> None:
 
 
 def test_an_insulated_pipe_cools_as_in_the_handbook(published: Callable[..., None]) -> None:
-    """Guards the time to freezing of the handbook's example, worked in its own units.
-
-    NPS 3, an inch of insulation of 0.30 Btu in/(h ft2 F), water at 42 F in air at -18 F; the
-    example counts the insulation only.
-    """
+    """Guards the time to freezing of the handbook's example, worked in its own units."""
+    # NPS 3, an inch of insulation of 0.30 Btu in/(h ft2 F), water at 42 F in air at -18 F; the
+    # example counts the insulation only.
     outer, inner = 3.5 * INCH_M, 3.068 * INCH_M
     conductivity = 0.30 * BTU_J * INCH_M / (3600.0 * FOOT_M**2) * 1.8
     resistance = insulation_resistance(outer, outer + 2.0 * INCH_M, conductivity)
@@ -61,10 +59,8 @@ def test_an_insulated_pipe_cools_as_in_the_handbook(published: Callable[..., Non
 def test_wind_across_a_tube(
     published: Callable[..., None], reynolds: float, factor: float, power: float
 ) -> None:
-    """Guards the correlation against Hilpert's older one, within what such measurements scatter.
-
-    Hilpert: Nu = C Re^m Pr^(1/3); C and m by ranges of Re, from memory.
-    """
+    """Guards the correlation against Hilpert's older one, within what such measurements scatter."""
+    # Hilpert: Nu = C Re^m Pr^(1/3); C and m by ranges of Re, from memory.
     diameter = 0.0159
     speed = reynolds * 1.33e-5 / diameter
     ours = wind_coefficient(speed, diameter) * diameter / 0.0243

@@ -5,7 +5,7 @@ from typing import Annotated, cast
 import typer
 
 from wintertight import __version__
-from wintertight.cli import coach, fleet, flow, fluid, methods, plan, prove
+from wintertight.cli import antifreeze, coach, fleet, flow, fluid, methods, plan, prove
 from wintertight.cli.answer import Answer
 from wintertight.errors import ChoiceError, InputError
 
@@ -23,6 +23,9 @@ app = typer.Typer(
 app.command("plan", short_help="steps, gallons, minutes, and the proof of what is left")(plan.plan)
 app.command("methods", short_help="every method on one coach, side by side, best first")(
     methods.methods
+)
+app.command("antifreeze", short_help="which antifreeze of the list suits one coach")(
+    antifreeze.antifreeze
 )
 app.command("fleet", short_help="every card of a folder: gallons, minutes, jugs, verdicts")(
     fleet.fleet

@@ -9,7 +9,7 @@ import typer
 from wintertight.cli.answer import Answer, json_text
 from wintertight.cli.asked import language_named, system_named
 from wintertight.cli.plan import design_low_degC
-from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, product_for, shop_list
+from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, air_of, product_for, shop_list
 
 SCHEMA = "wintertight/methods/1"
 
@@ -29,6 +29,10 @@ def methods(  # noqa: PLR0913 - one parameter for each option
         str | None,
         typer.Option("--shop", metavar="FILE", help="the shop's list; else shop.toml by the card"),
     ] = None,
+    regulator: Annotated[
+        str | None,
+        typer.Option("--regulator", metavar="P", help="air pressure, at most 50 psi"),
+    ] = None,
     language: Annotated[
         str, typer.Option("--language", metavar="en|es|fr", help="language of every sentence")
     ] = "en",
@@ -47,7 +51,7 @@ def methods(  # noqa: PLR0913 - one parameter for each option
     low_degC = design_low_degC(read, card, low)
     sold, list_file = shop_list(shop, card)
     poured = product_for(read, card, product, sold)
-    found = compare_methods(read, poured, low_degC)
+    found = compare_methods(read, poured, low_degC, air=air_of(sold, regulator))
     if as_json:
         content = {
             "card_hash": read.card_hash,

@@ -9,7 +9,7 @@ import typer
 
 from wintertight.cli.answer import NOT_SAFE, SAFE_TO_LEAVE, Answer, json_text
 from wintertight.cli.asked import choice, language_named, quantity, system_named
-from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, product_for, shop_list
+from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, air_of, product_for, shop_list
 from wintertight.cli.written import can_be_written, write_whole
 from wintertight.errors import Place, QuantityError
 
@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 
     from wintertight.coach.card import Card
     from wintertight.documents.job_sheet import Paper
+    from wintertight.flow.air.supply import AirSupply
     from wintertight.fluids.product import Product
     from wintertight.procedure.plan import Plan
     from wintertight.procedure.winter_use import UsedSince
@@ -64,6 +65,10 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     wrong: Annotated[
         bool, typer.Option("--wrong", help="also what can stand wrongly, and what comes of it")
     ] = False,
+    regulator: Annotated[
+        str | None,
+        typer.Option("--regulator", metavar="P", help="air pressure, at most 50 psi"),
+    ] = None,
     start: Annotated[
         str | None,
         typer.Option("--start", metavar="T", help="warmth of the coach before a freeze hold"),
@@ -100,8 +105,8 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     poured = product_for(read, card, product, sold)
     missed = (as_json or pdf is not None) and not quick
     start_degC = None if start is None else quantity(start, "--start", "temperature")
-    use = (since, jug, warm)
-    asked = _Asked(read, poured, low_degC, method, use, start_degC, missed=missed)
+    use, air = (since, jug, warm), air_of(sold, regulator)
+    asked = _Asked(read, poured, low_degC, method, use, start_degC, air, missed=missed)
     planned, used = _planned(asked)
     if pdf is not None:
         from wintertight.documents.job_sheet import job_sheet_pdf
@@ -130,6 +135,7 @@ class _Asked:
     method: str
     use: tuple[str | None, str | None, str | None]
     start_degC: float | None
+    air: "AirSupply"
     missed: bool
 
 
@@ -145,12 +151,13 @@ def _planned(asked: _Asked) -> "tuple[Plan, UsedSince | None]":
     used = None
     if since is not None or jug is not None:
         use = use_named(asked.card, _names(since), _names(jug))
-        used = used_since(*job, use, asked.method, with_missed_steps=asked.missed)
+        used = used_since(*job, use, asked.method, air=asked.air, with_missed_steps=asked.missed)
         planned = used.again
     else:
         planned = plan_coach(
             *job,
             asked.method,
+            air=asked.air,
             start_degC=asked.start_degC,
             with_missed_steps=asked.missed,
         )

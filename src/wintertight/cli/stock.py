@@ -6,11 +6,13 @@ from importlib.resources import files
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from wintertight.errors import ChoiceError, Place
+from wintertight.cli.asked import quantity
+from wintertight.errors import ChoiceError, InputError, Place
 
 if TYPE_CHECKING:
     from wintertight.coach.card import Card
     from wintertight.coach.shop import Shop
+    from wintertight.flow.air.supply import AirSupply
     from wintertight.fluids.product import Product
 
 BESIDE = "shop.toml"
@@ -41,6 +43,38 @@ def shop_list(named: str | None, card: str) -> tuple["Shop", str]:
         return load_shop(file), file
     bundled = files("wintertight").joinpath("demo", BESIDE)
     return read_shop(bundled.read_text("utf-8"), BUNDLED), BUNDLED
+
+
+def air_of(shop: "Shop", regulator: str | None = None) -> "AirSupply":
+    """Give the compressor of a shop, its regulator set as asked.
+
+    Args:
+        shop: whose it is; what its list leaves open is a small one's.
+        regulator: what to set the regulator to, with its unit, if it was named.
+
+    Returns:
+        The supply.
+
+    Raises:
+        InputError: more than fittings stand, or no pressure.
+        QuantityError: the pressure has no unit, or a wrong one.
+    """
+    from wintertight.flow.air.supply import AirSupply
+
+    known = shop.compressor
+    named = {
+        "receiver_m3": known.receiver_m3,
+        "delivery_m3_s": known.delivery_m3_s,
+        "regulator_Pa": known.regulator_Pa,
+    }
+    place = Place(field="compressor.regulator")
+    if regulator is not None:
+        named["regulator_Pa"] = quantity(regulator, "--regulator", "pressure")
+        place = Place(field="--regulator")
+    try:
+        return AirSupply(**{key: value for key, value in named.items() if value is not None})
+    except InputError as error:
+        raise InputError(error.message, place) from None
 
 
 def product_for(

@@ -10,7 +10,13 @@ from pydantic import AfterValidator, Field, StrictInt, ValidationError, model_va
 
 from wintertight.coach.card import Part, Text, card_error, nearest
 from wintertight.coach.faults import card_fault, faults_of, gathered
-from wintertight.coach.quantity import CubicMetres, DegreesCelsius, Share
+from wintertight.coach.quantity import (
+    CubicMetres,
+    CubicMetresPerSecond,
+    DegreesCelsius,
+    Pascals,
+    Share,
+)
 from wintertight.coach.read_toml import read_file, read_toml
 from wintertight.errors import ChoiceError
 from wintertight.fluids.product import Product
@@ -22,6 +28,21 @@ MOST_IN_STOCK = 100_000
 
 
 @dataclass(frozen=True, slots=True)
+class Compressor:
+    """The shop's compressor; what is None is a small one's.
+
+    Attributes:
+        receiver_m3: volume of its tank [m3].
+        delivery_m3_s: free air it delivers [m3/s].
+        regulator_Pa: what its regulator is set to, above the atmosphere [Pa].
+    """
+
+    receiver_m3: float | None = None
+    delivery_m3_s: float | None = None
+    regulator_Pa: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Shop:
     """A shop and what it has to sell.
 
@@ -29,11 +50,13 @@ class Shop:
         name: what the shop is called.
         currency: three letters, as in ISO 4217.
         products: its antifreeze, in the order of the file.
+        compressor: what it blows out with.
     """
 
     name: str
     currency: str
     products: tuple[Product, ...]
+    compressor: Compressor = Compressor()
 
 
 def load_shop(path: str | PathLike[str]) -> Shop:
@@ -71,7 +94,7 @@ def read_shop(text: str, name: str = "shop") -> Shop:
     if twice:
         raise gathered(twice, name, document.lines, document.data)
     products = tuple(product.product() for product in written.products)
-    return Shop(written.name, written.currency, products)
+    return Shop(written.name, written.currency, products, written.compressor.compressor())
 
 
 def find_product(shop: Shop, name: str) -> Product:
@@ -150,6 +173,18 @@ class WrittenProduct(Part):
         )
 
 
+class WrittenCompressor(Part):
+    """A compressor as the list writes it."""
+
+    receiver: CubicMetres | None = Field(default=None, description="volume of its tank")
+    delivery: CubicMetresPerSecond | None = Field(default=None, description="free air it delivers")
+    regulator: Pascals | None = Field(default=None, description="what its regulator is set to")
+
+    def compressor(self) -> Compressor:
+        """Give the compressor it describes."""
+        return Compressor(self.receiver, self.delivery, self.regulator)
+
+
 class WrittenShop(Part):
     """A shop's list as the file writes it."""
 
@@ -158,4 +193,7 @@ class WrittenShop(Part):
     currency: Currency = Field(description="three letters of ISO 4217")
     products: tuple[WrittenProduct, ...] = Field(
         default=(), alias="product", description="the products"
+    )
+    compressor: WrittenCompressor = Field(
+        default=WrittenCompressor(), description="what the shop blows out with"
     )

@@ -4,13 +4,13 @@ import math
 from typing import Final
 
 HEAT_WATER: Final = 4190.0
-"""Specific heat of water [J/kg/K]; common tables, from memory."""
+"""Specific heat of water [J/(kg K)]; common tables, from memory."""
 
 CONDUCTIVITY_WATER: Final = 0.56
-"""Thermal conductivity of water at 0 degC [W/m/K]; common tables, from memory."""
+"""Thermal conductivity of water at 0 degC [W/(m K)]; common tables, from memory."""
 
 CONDUCTIVITY_AIR: Final = 0.0243
-"""Thermal conductivity of air at 0 degC [W/m/K]; common tables, from memory."""
+"""Thermal conductivity of air at 0 degC [W/(m K)]; common tables, from memory."""
 
 VISCOSITY_AIR: Final = 1.33e-5
 """Kinematic viscosity of air at 0 degC and 1 atm [m2/s]; common tables, from memory."""
@@ -20,7 +20,7 @@ PRANDTL_AIR: Final = 0.71
 
 STILL_AIR: Final = 10.0
 """Heat transfer from a tube to still air and to the walls round it, by convection and radiation
-[W/m2/K]; common practice: 8 to 12."""
+[W/(m2 K)]; common practice: 8 to 12."""
 
 
 def wind_coefficient(wind_m_s: float, diameter_m: float) -> float:
@@ -34,7 +34,7 @@ def wind_coefficient(wind_m_s: float, diameter_m: float) -> float:
         diameter_m: outside diameter [m], above 0.
 
     Returns:
-        Coefficient [W/m2/K].
+        Coefficient [W/(m2 K)].
 
     Example:
         >>> round(wind_coefficient(5.0, 0.0159), 0)
@@ -57,10 +57,10 @@ def insulation_resistance(inner_m: float, outer_m: float, conductivity: float) -
     Args:
         inner_m: its inside diameter [m], above 0.
         outer_m: its outside diameter [m], from the inside one up.
-        conductivity: of its material [W/m/K], above 0.
+        conductivity: of its material [W/(m K)], above 0.
 
     Returns:
-        Resistance [m*K/W].
+        Resistance [m K/W].
 
     Example:
         >>> round(insulation_resistance(0.0889, 0.1397, 0.0433), 3)

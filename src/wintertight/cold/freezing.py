@@ -8,13 +8,13 @@ too soon, which is the careful side of a claim that expires.
 import math
 
 CONDUCTIVITY_ICE = 2.22
-"""Thermal conductivity of ice at 0 degC [W/m/K]. Sources: carslaw-jaeger (11.2, its example)."""
+"""Thermal conductivity of ice at 0 degC [W/(m K)]. Sources: carslaw-jaeger (11.2, its example)."""
 
 DENSITY_ICE = 917.0
 """Density of ice a few degrees below 0 degC [kg/m3]. Sources: carslaw-jaeger (11.2)."""
 
 HEAT_ICE = 2050.0
-"""Specific heat of ice [J/kg/K]. Sources: carslaw-jaeger (11.2, its example)."""
+"""Specific heat of ice [J/(kg K)]. Sources: carslaw-jaeger (11.2, its example)."""
 
 LATENT_HEAT = 333.5e3
 """Heat that water gives off in freezing at 0 degC [J/kg]. Sources: carslaw-jaeger (11.2)."""
@@ -102,7 +102,7 @@ def freezing_debt(radius_m: float, biot: float, ice_share: float = 1.0) -> float
         ice_share: share of the water that is to be ice [1], 0 to 1.
 
     Returns:
-        Degrees below freezing times time [K*s].
+        Degrees below freezing times time [K s].
 
     Example:
         >>> round(freezing_debt(6.16e-3, 1.0) / 10.0 / 60.0, 2)

@@ -51,8 +51,8 @@ class HeldIn:
             more running or pouring would help.
         claimed: parts that the careful case calls safe.
         too_weak: parts for which the undiluted product is too weak in too many draws.
-        shares: share of the product in the weakest section of each link, and in each trap [1],
-            shape (draws,) each.
+        shares: share of the product in the weakest section of each link [1], shape (draws,) each.
+        pools: the same in each trap and sump [1].
     """
 
     draws: int
@@ -64,6 +64,7 @@ class HeldIn:
     claimed: tuple[str, ...]
     too_weak: frozenset[str]
     shares: Mapping[str, Array]
+    pools: Mapping[str, Array]
 
     @property
     def lacking(self) -> float:
@@ -121,7 +122,7 @@ def held_in(  # noqa: PLR0913 - the coach and all its draws
     product = bench.product
     strength = 1.0 - product.contents().water if product else 0.0
     if product is None or product.contents().rated > 0.0 or strength <= 0.0:
-        return _counted(len(drawn.pump), parts, {}, {}, {})
+        return _counted(len(drawn.pump), parts, {}, {}, ({}, {}))
     sizes = Sizes(drawn, trace.network, best, strength)
     factor = 1.0 + drawn.product / strength
     weakest = {
@@ -131,7 +132,8 @@ def held_in(  # noqa: PLR0913 - the coach and all its draws
     runs = drawn_runs(sizes, trace)
     links = shares_left(sizes, runs, places) if known is None else known
     still = before.still(bench.state) if before else {}
-    drawn_shares = {**links, **_in_pools(sizes, runs, trace, places), **still}
+    pools = _in_pools(sizes, runs, trace, places)
+    drawn_shares = {**links, **pools, **still}
     same = np.ones(len(drawn.pump))
     shares = {
         part: {place: drawn_shares.get(place, share * same) for place, share in some.items()}
@@ -145,7 +147,7 @@ def held_in(  # noqa: PLR0913 - the coach and all its draws
         if needed is not None
     }
     undiluted = {p: float(np.mean(factor >= n)) for p, n in needs.items() if n is not None}
-    return _counted(len(drawn.pump), parts, margins, undiluted, drawn_shares)
+    return _counted(len(drawn.pump), parts, margins, undiluted, (links, pools))
 
 
 def _counted(
@@ -153,7 +155,7 @@ def _counted(
     parts: tuple[PartProof, ...],
     margins: Mapping[str, Mapping[str, Array]],
     undiluted: Mapping[str, float],
-    shares: Mapping[str, Array],
+    shares: tuple[Mapping[str, Array], Mapping[str, Array]],
 ) -> HeldIn:
     """Count draws in which what is held suffices."""
     found = {part.id: float(part.safe is True) for part in parts}
@@ -178,7 +180,8 @@ def _counted(
         short=MappingProxyType(short),
         claimed=tuple(claimed),
         too_weak=frozenset(part for part, share in undiluted.items() if share < ENOUGH),
-        shares=MappingProxyType(dict(shares)),
+        shares=MappingProxyType(dict(shares[0])),
+        pools=MappingProxyType(dict(shares[1])),
     )
 
 

@@ -156,10 +156,11 @@ def used_since(  # noqa: PLR0913 - a coach, a job and a use
     parts = tuple(_void(part, its_parts) for part in prove_parts(asked.bench(trace.end)))
     was = {part.id: part.safe for part in worked.parts}
     voided = tuple(p.id for p in parts if p.safe is not True and was[p.id] is True)
+    held = worked.held_in
     used = replace(
         asked,
         earlier=(*actions_of(worked.steps), *water),
-        before=Before(worked.trace.end, trace.end, worked.held_in.shares),
+        before=Before(worked.trace.end, trace.end, {**held.shares, **held.pools}),
     )
     again = _run_again(used, trace.end, touched) if use.ran else _poured_again(used)
     planned = planned_as(method, used, again, with_missed_steps=with_missed_steps)

@@ -1,3 +1,5 @@
+from dataclasses import replace
+
 import pytest
 
 from tests.unit.procedure.demo_coach import SMALL, card, without
@@ -5,7 +7,7 @@ from wintertight.flow.actions import Action
 from wintertight.flow.build import build_network
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.replay import replay
-from wintertight.flow.state import State, arriving_state
+from wintertight.flow.state import ICE, State, arriving_state
 from wintertight.fluids.contents import Contents
 from wintertight.procedure.hazards import HAZARDS, hazard_of, product_refused
 
@@ -32,6 +34,29 @@ def stands(settings: dict[str, str], network: CoachNetwork = NETWORK) -> State:
 def asked(settings: dict[str, str], action: Action) -> str | None:
     """Give the hazard of an action while controls stand so."""
     return hazard_of(COACH, NETWORK, stands(settings), action)
+
+
+@pytest.mark.parametrize(
+    ("action", "hazard"),
+    [
+        (Action("set", "pump/switch", "on"), "pressure on ice"),
+        (Action("set", "city-inlet/hose", "on"), "pressure on ice"),
+        (Action("set", "city-inlet/hose", "hand pump"), "pressure on ice"),
+        (Action("set", "city-inlet/hose", "air line"), "pressure on ice"),
+        (Action("run", "kitchen.hot"), "pressure on ice"),
+        (Action("blow", "kitchen.hot"), "pressure on ice"),
+        (BURNER_ON, "heat on ice"),
+        (ELEMENT_ON, "heat on ice"),
+        (Action("set", "kitchen.hot", "open"), None),
+        (Action("drain"), None),
+    ],
+)
+def test_ice_is_neither_pressed_nor_heated(action: Action, hazard: str | None) -> None:
+    """Guards a coach in which ice may stand, and that thawing lifts it."""
+    frozen = replace(stands(COLD), marks=frozenset({ICE}))
+    assert hazard_of(COACH, NETWORK, frozen, action) == hazard
+    thawed = replay(NETWORK, frozen, [Action("thaw")]).end
+    assert hazard_of(COACH, NETWORK, thawed, action) not in {"pressure on ice", "heat on ice"}
 
 
 @pytest.mark.parametrize(
@@ -87,7 +112,8 @@ def test_every_hazard_is_tried() -> None:
     """Guards that no row of the table of hazards goes untested."""
     marks = test_each_order_is_refused_where_it_must_be.pytestmark  # type: ignore[attr-defined]
     tried = {row[2] for mark in marks for row in mark.args[1]}
-    assert {hazard.key for hazard in HAZARDS} <= tried
+    on_ice = {"pressure on ice", "heat on ice"}
+    assert {hazard.key for hazard in HAZARDS} <= tried | on_ice
 
 
 def test_heat_is_refused_on_a_heater_that_drained() -> None:

@@ -20,7 +20,7 @@ def outcomes() -> dict[str, Missed]:
         ("plug-out:heater", "gap", {"heater"}),
         ("set-bypass:bypass-valve", "gap", {"bypass-b", "low-hot", "kitchen"}),
         ("open-low-points", "gap", {"heater-cold-b", "heater-hot-b"}),
-        ("draw-from-jug:jug-valve", "gap", {"hose", "jug-valve", "pump", "kitchen-trap"}),
+        ("draw-from-jug:jug-valve", "gap", {"hose", "jug-valve", "pump", "strainer"}),
         ("pump-on:pump", "gap", {"pump", "hose", "city-branch", "kitchen"}),
         ("run-outlet:kitchen.hot", "gap", {"kitchen"}),
         ("loosen-bowl:filter", "gap", {"filter"}),

@@ -27,14 +27,14 @@ def of_all() -> Iterator[tuple[Mistake, MistakeOutcome]]:
 
 MUST_BURST = {
     ("heater left open", "full"): {"heater", "shower-hot", "kitchen-hot"},
-    ("heater left open", "plug out"): {"shower-hot", "shower-cold", "kitchen-trap"},
+    ("heater left open", "plug out"): {"shower-hot", "shower-cold", "lavatory-trap"},
     ("bypass shut", "full"): {"heater", "shower-hot", "kitchen-hot"},
     ("bypass shut", "drained"): {"heater"},
-    ("bypass shut", "plug out"): {"shower-hot", "kitchen-trap"},
+    ("bypass shut", "plug out"): {"shower-hot", "lavatory-trap"},
     ("inlet half open", "tank valve too"): {"fresh-tank", "filter", "kitchen-cold"},
     ("tank valve half open", "full"): {"fresh-tank", "tank-stub", "filter"},
-    ("tank valve half open", "empty"): {"pump", "hose", "kitchen-trap"},
-    ("suction leak", "too much air"): {"pump", "strainer", "kitchen-trap"},
+    ("tank valve half open", "empty"): {"pump", "hose", "lavatory-trap"},
+    ("suction leak", "too much air"): {"pump", "strainer", "lavatory-trap"},
     ("weak product", ""): {"filter", "kitchen-cold", "shower-hot"},
     ("cartridge left in", ""): {"filter"},
 }

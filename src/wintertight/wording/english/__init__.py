@@ -12,6 +12,7 @@ from wintertight.wording.english import (
     mistakes,
     paper,
     proofs,
+    settings,
     steps,
 )
 
@@ -23,9 +24,9 @@ ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "how to open": steps.HOW_TO_OPEN,
         "hazard": cautions.HAZARDS,
         "phase": steps.PHASES,
-        "method": steps.METHODS,
-        "thing": steps.THINGS,
-        "setting": steps.SETTINGS,
+        "method": settings.METHODS,
+        "thing": settings.THINGS,
+        "setting": settings.SETTINGS,
         "phrase": steps.PHRASES,
         "claim": proofs.CLAIMS,
         "reason": proofs.REASONS,

@@ -26,6 +26,7 @@ COMPARISON: Mapping[str, str] = MappingProxyType(
             " and burst after that."
         ),
         "also unproven": "Nor can anyone vouch for {unproven} besides.",
+        "antifreeze heading": "{coach}, to {low}, filled by its own pump. Best first.",
         "heading": "{coach}, to {low}, with {product}. Best first.",
         "in words": (
             "Work is hands and fluid together; the price is that of the antifreeze, in whole"
