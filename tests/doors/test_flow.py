@@ -87,7 +87,6 @@ def test_the_table_names_outlets_first(door: Door) -> None:
         (("--open", "kitchen", "--set", "heater=on"), ("--set:", "heater/burner")),
         (("--open", "kitchen", "loose"), ("--set:", "'loose'")),
         (("--open", "kitchen", "--source", "well"), ("--source:", "pump, city or hand")),
-        (("--open", "kitchen", "--source", "hand"), ("--source:", "pump or city")),
     ],
 )
 def test_a_wrong_name_is_one_line(

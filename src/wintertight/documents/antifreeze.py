@@ -32,18 +32,25 @@ def antifreeze_list(
     Returns:
         One object a product.
     """
-    return [
-        {
-            "product": one.product.name,
-            "answer": one.answer,
-            "least_share": one.share,
-            "count": one.count,
-            "cost": None if one.cost is None else {"amount": str(one.cost), "currency": currency},
-            "enough": one.enough,
-            "text": product_line(one, low_degC, currency, language, system),
-        }
-        for one in found
-    ]
+    return [_product(one, low_degC, currency, language, system) for one in found]
+
+
+def _product(
+    one: ProductChoice, low_degC: float, currency: str, language: str, system: System
+) -> Plain:
+    values: Plain = {
+        "product": one.product.name,
+        "answer": one.answer,
+        "least_share": one.share,
+        "count": one.count,
+        "cost": None if one.cost is None else {"amount": str(one.cost), "currency": currency},
+        "enough": one.enough,
+        "text": product_line(one, low_degC, currency, language, system),
+    }
+    unused = "not to be used" if one.share is None else "not known"
+    keys = {"least_share": unused, "count": unused, "cost": unused, "enough": unused}
+    missing = {k: say("null", why, language) for k, why in keys.items() if values[k] is None}
+    return {**values, "why_null": missing} if missing else values
 
 
 def antifreeze_screen(  # noqa: PLR0913, PLR0917 - a choice and how to say it

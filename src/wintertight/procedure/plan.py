@@ -18,7 +18,7 @@ from wintertight.procedure.bands import Band, fill_draws, handling_draws
 from wintertight.procedure.handling import HANDLING_S
 from wintertight.procedure.hazards import hazard_of, product_refused
 from wintertight.procedure.held_in import HeldIn
-from wintertight.procedure.methods.table import METHODS, NAMES
+from wintertight.procedure.methods.table import METHODS
 from wintertight.procedure.methods.worked import Asked, Worked, actions_of
 from wintertight.procedure.missed import missed_steps
 from wintertight.procedure.orders import OrdersCompared
@@ -193,11 +193,8 @@ def planned_as(
 
 def check_choice(method: str, product: Product) -> None:
     """Refuse a method that is none, and a product that must never be used, by a ChoiceError."""
-    if method not in NAMES:
-        message = f"no method is called '{method}'; expected one of {', '.join(NAMES)}"
-        raise ChoiceError(message)
     if method not in METHODS:
-        message = f"the method '{method}' cannot be planned yet; expected {' or '.join(METHODS)}"
+        message = f"no method is called '{method}'; expected one of {', '.join(METHODS)}"
         raise ChoiceError(message)
     if product_refused(product.name):
         message = (

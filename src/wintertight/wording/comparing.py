@@ -7,7 +7,7 @@ from wintertight.procedure.comparing import Compared
 from wintertight.units import in_words
 from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
-from wintertight.wording.plans import five_minutes_s, to_five_minutes
+from wintertight.wording.plans import five_minutes_s, hold_in_words, to_five_minutes
 from wintertight.wording.proofs import NAMED
 from wintertight.wording.spoken import begun, counted, listed
 
@@ -37,7 +37,7 @@ def why_method(compared: Compared, best: Compared, card: Card, language: str = "
     if compared.verdict is None or compared.duration is None or best.duration is None:
         return f"{begun(compared.why_not)}."
     if compared.holds_s is not None and math.isfinite(compared.holds_s):
-        time = in_words(compared.holds_s, "time", "metric")
+        time = hold_in_words(compared.holds_s, language)
         gaps = counted(len(compared.gaps), "parts", language)
         return say("comparison", "why holds", language, time=time, gaps=gaps)
     if compared.verdict == "safe":

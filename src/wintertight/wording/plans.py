@@ -20,6 +20,9 @@ TOLD_AS_PARTS = frozenset({"nobody has looked", "not looked at"})
 TOLD_OF_THE_LOW = frozenset({"design low implausible", "design low above freezing"})
 """Findings about the card's design low; what is told is about the one in use."""
 
+A_LONG_HOLD_S = 7200.0
+"""A hold from here on is told to a quarter of an hour [s]."""
+
 FIVE_MINUTES_S = 300.0
 """A job is told to five minutes [s]."""
 
@@ -65,11 +68,26 @@ def hold_line(plan: Plan, language: str = "en", system: System = "us") -> str | 
         "phrase",
         "holds",
         language,
-        time=in_words(hold.seconds, "time", "metric"),
+        time=hold_in_words(hold.seconds, language),
         low=low,
         start=in_words(hold.start_degC, "temperature", system),
         part=part_name(plan.card, hold.parts[0][0], language),
     )
+
+
+def hold_in_words(seconds: float, language: str = "en") -> str:
+    """Give how long a hold lasts, rounded down: to five minutes, beyond two hours to a quarter.
+
+    Example:
+        >>> hold_in_words(3272.0), hold_in_words(8900.0), hold_in_words(120.0)
+        ('50 min', '2 h 15 min', 'under 5 min')
+    """
+    step_s = 3.0 * FIVE_MINUTES_S if seconds >= A_LONG_HOLD_S else FIVE_MINUTES_S
+    whole_s = math.floor(seconds / step_s) * step_s
+    if not whole_s:
+        least = in_words(FIVE_MINUTES_S, "time", "metric")
+        return say("phrase", "share under", language, share=least)
+    return in_words(whole_s, "time", "metric")
 
 
 def held_line(plan: Plan, language: str = "en") -> str | None:

@@ -20,7 +20,7 @@ from wintertight.fluids.slush import WhyNull
 from wintertight.procedure.antifreeze import ChoiceCaution, Why
 from wintertight.procedure.handling import HANDLING_S
 from wintertight.procedure.hazards import HAZARDS
-from wintertight.procedure.methods.table import NAMES
+from wintertight.procedure.methods.table import METHODS
 from wintertight.procedure.orders import OrderKey
 from wintertight.procedure.record import ReadingKind
 from wintertight.procedure.steps import PHASES, Missed
@@ -84,7 +84,7 @@ EMITTED: dict[str, set[str]] = {
     "caution": CAUTIONS,
     "hazard": {h.key for h in HAZARDS},
     "phase": set(PHASES),
-    "method": set(NAMES),
+    "method": set(METHODS),
     "thing": THINGS,
     "setting": SETTINGS | keywords("procedure", "step", "setting"),
     "claim": set(get_args(Claim)),

@@ -1,4 +1,4 @@
-"""Which methods have a name, and how each of those that can be planned is worked out."""
+"""The methods by name, and how each is worked out."""
 
 from collections.abc import Mapping
 from types import MappingProxyType
@@ -14,9 +14,6 @@ from wintertight.procedure.methods import (
 )
 from wintertight.procedure.methods.worked import WorkOut
 
-NAMES = ("pump", "hand-pump", "air", "air-then-pump", "drain", "hold", "thaw")
-"""Every method that has a name here."""
-
 FIRST_AID = frozenset({"thaw"})
 """Methods that are no choice among others: they are for a coach on which others are refused."""
 
@@ -31,4 +28,4 @@ METHODS: Mapping[str, WorkOut] = MappingProxyType(
         "thaw": thaw.work_out,
     }
 )
-"""The methods that can be planned, by name."""
+"""Every method, by name."""

@@ -22,7 +22,7 @@ COMPARISON: Mapping[str, str] = MappingProxyType(
         "why unproven": "Nobody can vouch for {unproven}: {parts}.",
         "why unproven and more": "Nobody can vouch for {unproven}, among them {parts}.",
         "why holds": (
-            "Buys about {time} in this cold from its first minute, and no more; {gaps} would freeze"
+            "Buys {time} in this cold from its first minute on, and no more; {gaps} would freeze"
             " and burst after that."
         ),
         "also unproven": "Nor can anyone vouch for {unproven} besides.",

@@ -181,6 +181,7 @@ NULLS: Mapping[str, str] = MappingProxyType(
         "nothing runs": "no fluid is run or poured in this step",
         "no outlet": "no outlet is run to colour in this step",
         "no colour": "by the calculation no colour comes here",
+        "not to be used": "this product is not to be used here",
         "nothing freezes": "nothing is left that freezes harmfully in this cold",
         "nothing holds": "no part is shown to hold",
         "nothing drawn": "what holds does not hang on what is drawn",

@@ -293,8 +293,8 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "void are": "Void is what was said of {count}.",
         "as it stands": "As it stands: {verdict} The plan below makes that good again.",
         "holds": (
-            "Holds for about {time} at {low} from the first minute, begun at {start}. First to go:"
-            " {part}. Then what is listed below has frozen."
+            "Holds for {time} at {low} from the first minute on, begun at {start}, and no longer."
+            " First to go: {part}."
         ),
         "holds on": "Nothing is left that freezes harmfully at {low}: this hold has no end.",
         "bring nothing": "No antifreeze is needed.",
