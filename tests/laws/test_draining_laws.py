@@ -12,8 +12,8 @@ from tests.unit.flow.random_plumbing import Plumbing, coach_of, plumbing
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.draining import Drained, drain_by_gravity
 from wintertight.flow.freed import best_openings, freed_by
-from wintertight.flow.slopes import Tilt
 from wintertight.flow.state import State, arriving_state
+from wintertight.flow.tilt import Tilt
 
 seeds = st.integers(0, 100_000)
 

@@ -9,7 +9,7 @@ import typer
 from wintertight.cli.answer import Answer, json_text
 from wintertight.cli.asked import language_named, system_named
 from wintertight.cli.plan import design_low_degC
-from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, air_of, product_for, shop_list
+from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, air_of, place_named, product_for, shop_list
 
 SCHEMA = "wintertight/methods/1"
 
@@ -28,6 +28,10 @@ def methods(  # noqa: PLR0913 - one parameter for each option
     shop: Annotated[
         str | None,
         typer.Option("--shop", metavar="FILE", help="the shop's list; else shop.toml by the card"),
+    ] = None,
+    place: Annotated[
+        str | None,
+        typer.Option("--place", metavar="NAME", help="of the list, or bay, lot, yard, driveway"),
     ] = None,
     regulator: Annotated[
         str | None,
@@ -51,7 +55,9 @@ def methods(  # noqa: PLR0913 - one parameter for each option
     low_degC = design_low_degC(read, card, low)
     sold, list_file = shop_list(shop, card)
     poured = product_for(read, card, product, sold)
-    found = compare_methods(read, poured, low_degC, air=air_of(sold, regulator))
+    found = compare_methods(
+        read, poured, low_degC, air=air_of(sold, regulator), place=place_named(sold, place)
+    )
     if as_json:
         content = {
             "card_hash": read.card_hash,

@@ -9,7 +9,7 @@ import typer
 
 from wintertight.cli.answer import NOT_SAFE, SAFE_TO_LEAVE, Answer, json_text
 from wintertight.cli.asked import choice, language_named, quantity, system_named
-from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, air_of, product_for, shop_list
+from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, air_of, place_named, product_for, shop_list
 from wintertight.cli.written import can_be_written, write_whole
 from wintertight.errors import Place, QuantityError
 
@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from wintertight.coach.card import Card
+    from wintertight.coach.place import Place as WorkPlace
     from wintertight.documents.job_sheet import Paper
     from wintertight.flow.air.supply import AirSupply
     from wintertight.fluids.product import Product
@@ -65,6 +66,10 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     wrong: Annotated[
         bool, typer.Option("--wrong", help="also what can stand wrongly, and what comes of it")
     ] = False,
+    place: Annotated[
+        str | None,
+        typer.Option("--place", metavar="NAME", help="of the list, or bay, lot, yard, driveway"),
+    ] = None,
     regulator: Annotated[
         str | None,
         typer.Option("--regulator", metavar="P", help="air pressure, at most 50 psi"),
@@ -106,7 +111,8 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     missed = (as_json or pdf is not None) and not quick
     start_degC = None if start is None else quantity(start, "--start", "temperature")
     use, air = (since, jug, warm), air_of(sold, regulator)
-    asked = _Asked(read, poured, low_degC, method, use, start_degC, air, missed=missed)
+    where = place_named(sold, place)
+    asked = _Asked(read, poured, low_degC, method, use, start_degC, air, where, missed=missed)
     planned, used = _planned(asked)
     if pdf is not None:
         from wintertight.documents.job_sheet import job_sheet_pdf
@@ -136,11 +142,14 @@ class _Asked:
     use: tuple[str | None, str | None, str | None]
     start_degC: float | None
     air: "AirSupply"
+    place: "WorkPlace | None"
     missed: bool
 
 
 def _planned(asked: _Asked) -> "tuple[Plan, UsedSince | None]":
     """Plan a coach as it arrives, or one that has been used since it was winterized."""
+    from wintertight.procedure.at_place import at_place
+    from wintertight.procedure.place import tilts
     from wintertight.procedure.plan import plan_coach
     from wintertight.procedure.rounds import with_rounds_compared
     from wintertight.procedure.warm_zone import with_warm_rooms
@@ -159,11 +168,14 @@ def _planned(asked: _Asked) -> "tuple[Plan, UsedSince | None]":
             asked.method,
             air=asked.air,
             start_degC=asked.start_degC,
+            tilts=tilts(asked.place) if asked.place else (),
             with_missed_steps=asked.missed,
         )
         if asked.missed:
             planned = with_rounds_compared(planned)
-    return (with_warm_rooms(planned, _names(warm)) if warm is not None else planned), used
+    if warm is not None:
+        planned = with_warm_rooms(planned, _names(warm))
+    return at_place(planned, asked.place), used
 
 
 def _content(

@@ -11,6 +11,7 @@ from wintertight.errors import ChoiceError, InputError, Place
 
 if TYPE_CHECKING:
     from wintertight.coach.card import Card
+    from wintertight.coach.place import Place as WorkPlace
     from wintertight.coach.shop import Shop
     from wintertight.flow.air.supply import AirSupply
     from wintertight.fluids.product import Product
@@ -75,6 +76,29 @@ def air_of(shop: "Shop", regulator: str | None = None) -> "AirSupply":
         return AirSupply(**{key: value for key, value in named.items() if value is not None})
     except InputError as error:
         raise InputError(error.message, place) from None
+
+
+def place_named(shop: "Shop", named: str | None) -> "WorkPlace | None":
+    """Find the place of work that is named; None where none is.
+
+    Args:
+        shop: whose places they are.
+        named: name of one, or of a kind of place.
+
+    Returns:
+        The place.
+
+    Raises:
+        ChoiceError: there is no such place.
+    """
+    from wintertight.coach.shop import find_place
+
+    if named is None:
+        return None
+    try:
+        return find_place(shop, named)
+    except ChoiceError as error:
+        raise ChoiceError(error.message, Place(field="--place")) from None
 
 
 def product_for(

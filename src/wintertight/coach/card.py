@@ -135,6 +135,9 @@ class Coach(Part):
 
     kind: CoachKind = Field(description="kind of coach")
     length: Length | None = Field(default=None, description="length over all")
+    height: Length | None = Field(
+        default=None, description="height on its wheels, with what stands on its roof"
+    )
     year: StrictInt | None = Field(default=None, ge=1900, le=2100, description="model year")
     floor_above_ground: Length | None = Field(default=None, description="height of the floor")
     vin: Text | None = Field(default=None, description="vehicle identification number")

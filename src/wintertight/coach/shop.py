@@ -1,6 +1,7 @@
-"""The shop's own list of antifreeze, as the labels print it."""
+"""The shop's own list: its antifreeze, as the labels print it, and the places it works at."""
 
 import re
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 from os import PathLike
@@ -9,7 +10,8 @@ from typing import Annotated, Literal, Self
 from pydantic import AfterValidator, Field, StrictInt, ValidationError, model_validator
 
 from wintertight.coach.card import Part, Text, card_error, nearest
-from wintertight.coach.faults import card_fault, faults_of, gathered
+from wintertight.coach.faults import Fault, card_fault, faults_of, gathered
+from wintertight.coach.place import PLACE_KINDS, Place, WrittenPlace, usual_place
 from wintertight.coach.quantity import (
     CubicMetres,
     CubicMetresPerSecond,
@@ -44,19 +46,21 @@ class Compressor:
 
 @dataclass(frozen=True, slots=True)
 class Shop:
-    """A shop and what it has to sell.
+    """A shop, what it has to sell, and where it works.
 
     Attributes:
         name: what the shop is called.
         currency: three letters, as in ISO 4217.
         products: its antifreeze, in the order of the file.
         compressor: what it blows out with.
+        places: where it works on coaches, in the order of the file.
     """
 
     name: str
     currency: str
     products: tuple[Product, ...]
     compressor: Compressor = Compressor()
+    places: tuple[Place, ...] = ()
 
 
 def load_shop(path: str | PathLike[str]) -> Shop:
@@ -85,16 +89,26 @@ def read_shop(text: str, name: str = "shop") -> Shop:
     except ValidationError as error:
         faults = faults_of(error, WrittenShop)
         raise gathered(faults, name, document.lines, document.data) from None
-    names = [product.name for product in written.products]
     twice = [
-        card_fault(f"a second product is called '{product}'", "product", place, "name")
-        for place, product in enumerate(names)
-        if product in names[:place]
+        *_twice("product", [product.name for product in written.products]),
+        *_twice("place", [place.name for place in written.places], str.lower),
     ]
     if twice:
         raise gathered(twice, name, document.lines, document.data)
     products = tuple(product.product() for product in written.products)
-    return Shop(written.name, written.currency, products, written.compressor.compressor())
+    places = tuple(place.place() for place in written.places)
+    compressor = written.compressor.compressor()
+    return Shop(written.name, written.currency, products, compressor, places)
+
+
+def _twice(table: str, names: Sequence[str], alike: Callable[[str], str] = str) -> list[Fault]:
+    """Give a fault for each thing that is called as one before it."""
+    same = [alike(name) for name in names]
+    return [
+        card_fault(f"a second {table} is called '{name}'", table, place, "name")
+        for place, name in enumerate(names)
+        if same[place] in same[:place]
+    ]
 
 
 def find_product(shop: Shop, name: str) -> Product:
@@ -118,6 +132,34 @@ def find_product(shop: Shop, name: str) -> Product:
         return same[0]
     hint = nearest(name, products) or f"; it has {', '.join(products) or 'none'}"
     message = f"{shop.name} has no product called '{name}'{hint}"
+    raise ChoiceError(message)
+
+
+def find_place(shop: Shop, name: str) -> Place:
+    """Find a place of work by its name, or give the usual one of a kind.
+
+    Args:
+        shop: the shop.
+        name: name of the place; small and capital letters are alike. Where the shop has no place
+            of that name, "bay", "lot", "yard" and "driveway" give a place as such places usually
+            are.
+
+    Returns:
+        The place.
+
+    Raises:
+        ChoiceError: the shop has no such place; the message gives the nearest names.
+    """
+    places = {place.name.lower(): place for place in shop.places}
+    wanted = name.strip().lower()
+    if wanted in places:
+        return places[wanted]
+    kind = next((kind for kind in PLACE_KINDS if kind == wanted), None)
+    if kind is not None:
+        return usual_place(kind)
+    known = dict.fromkeys([*(place.name for place in shop.places), *PLACE_KINDS], True)
+    hint = nearest(name, known) or f"; expected one of {', '.join(known)}"
+    message = f"{shop.name} has no place called '{name}'{hint}"
     raise ChoiceError(message)
 
 
@@ -196,4 +238,7 @@ class WrittenShop(Part):
     )
     compressor: WrittenCompressor = Field(
         default=WrittenCompressor(), description="what the shop blows out with"
+    )
+    places: tuple[WrittenPlace, ...] = Field(
+        default=(), alias="place", description="the places where coaches are worked on"
     )

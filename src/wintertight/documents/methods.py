@@ -40,6 +40,7 @@ def _method(one: Compared, best: Compared, card: Card, currency: str, language: 
         "method": one.method,
         "name": method_name(one.method, language),
         "verdict": one.verdict,
+        "can_be_done": one.can_be_done,
         "antifreeze_m3": band_object(one.antifreeze) if one.antifreeze else None,
         "duration_s": band_object(one.duration) if one.duration else None,
         "cost": None if one.cost is None else {"amount": str(one.cost), "currency": currency},

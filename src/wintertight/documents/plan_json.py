@@ -9,12 +9,14 @@ from collections.abc import Mapping
 from typing import Any
 
 import wintertight
+from wintertight.coach.place import Place
 from wintertight.cold.hold import HeldFor
 from wintertight.documents.plan_sources import sources_of
 from wintertight.fluids.contents import Contents
 from wintertight.fluids.slush import freezing_point, ice_fraction
 from wintertight.procedure.bands import Band
 from wintertight.procedure.orders import OrdersCompared
+from wintertight.procedure.place import is_possible, takes_more_s
 from wintertight.procedure.plan import Plan, Purchase
 from wintertight.procedure.steps import Missed, PlannedStep
 from wintertight.procedure.winter_use import UsedSince
@@ -24,6 +26,7 @@ from wintertight.units import System
 from wintertight.wording.catalogue import say
 from wintertight.wording.choices import orders_line, stop_rule_line
 from wintertight.wording.names import part_name
+from wintertight.wording.places import hindrance_text, place_text, precondition_text
 from wintertight.wording.plans import finding_text, verdict_of_plan, warnings
 from wintertight.wording.proofs import evidence_text, reason, settle
 from wintertight.wording.steps import (
@@ -70,6 +73,19 @@ def plan_object(
         "steps": [_step(plan, step, language, system) for step in plan.steps],
         "parts": [_part(plan, part, language, system) for part in plan.parts],
         "held_in": _held_in(plan, language),
+        **({} if plan.place is None else {"place": _place(plan, plan.place, language, system)}),
+        "preconditions": [
+            {
+                "key": p.key,
+                "weight": p.weight,
+                "found": p.found,
+                **({"part": p.part} if p.part else {}),
+                "hands_s": float(p.hands_s),
+                "waits_s": float(p.waits_s),
+                "text": precondition_text(p, plan.card, language, system),
+            }
+            for p in plan.preconditions
+        ],
         **({} if plan.orders is None else {"rounds": _rounds(plan, plan.orders, language, system)}),
         **({} if plan.hold is None else {"hold": _hold(plan.hold, language)}),
         "gaps": [p.id for p in plan.parts if p.safe is False],
@@ -123,6 +139,27 @@ def purchase_object(buy: Purchase) -> Plain:
         "container_m3": float(buy.container_m3),
         "count": int(buy.count),
         "spare": int(buy.spare),
+    }
+
+
+def _place(plan: Plan, place: Place, language: str, system: System) -> Plain:
+    """Give what the place of work means for the plan."""
+    return {
+        "name": place.name,
+        "kind": place.kind,
+        "possible": is_possible(plan.hindrances),
+        "more_s": float(takes_more_s(plan.hindrances)),
+        "hindrances": [
+            {
+                "key": h.key,
+                "effect": h.effect,
+                "seconds": float(h.seconds),
+                "assumed": h.assumed,
+                "text": hindrance_text(h, language, system),
+            }
+            for h in plan.hindrances
+        ],
+        "text": place_text(place, plan.hindrances, language, system),
     }
 
 

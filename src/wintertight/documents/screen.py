@@ -21,6 +21,7 @@ from wintertight.procedure.steps import PHASES, PlannedStep
 from wintertight.units import System, in_words
 from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
+from wintertight.wording.places import place_text, precondition_text
 from wintertight.wording.plans import bring_line, hold_line, minutes_line
 from wintertight.wording.spoken import about
 from wintertight.wording.steps import caution, step_text
@@ -59,6 +60,7 @@ def plan_screen(  # noqa: PLR0913 - a plan and how to say it
         (
             head(plan, language, system, recorded=False),
             _needs(plan, language, system),
+            _before(plan, language, system),
             *(_phase(plan, phase, language, system) for phase in PHASES),
             open_parts(groups, "not proven", language),
             worth_knowing(plan, language, system, recorded=False),
@@ -74,6 +76,17 @@ def _needs(plan: Plan, language: str, system: System) -> Iterator[str]:
         yield wrapped(hold)
     bring = bring_line(plan.buy, language, system)
     yield wrapped(f"{bring} {minutes_line(plan.duration.p50, language, plan.method)}")
+
+
+def _before(plan: Plan, language: str, system: System) -> Iterator[str]:
+    """Give what the place means, and what comes before the slot, where the place is known."""
+    if plan.place is None:
+        return
+    yield wrapped(place_text(plan.place, plan.hindrances, language, system))
+    yield ""
+    yield say("place", "before", language)
+    for found in plan.preconditions:
+        yield wrapped(precondition_text(found, plan.card, language, system), "  -  ")
 
 
 def _phase(plan: Plan, phase: str, language: str, system: System) -> Iterator[str]:

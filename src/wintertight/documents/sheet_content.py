@@ -13,6 +13,7 @@ from wintertight.procedure.steps import PHASES, PlannedStep
 from wintertight.units import System, in_words
 from wintertight.wording.catalogue import catalogue, say
 from wintertight.wording.names import part_name
+from wintertight.wording.places import place_text, precondition_text
 from wintertight.wording.plans import (
     bring_line,
     hold_line,
@@ -54,10 +55,22 @@ def sheet_content(plan: Plan, language: str, paper: str, system: System) -> Plai
         "asks_jugs": jugs > 0,
         "jugs": jugs if jugs <= MOST_JUG_BOXES else 0,
         "open": list(_open_parts(plan, language, system)),
+        "before": _before(plan, language, system),
         "notes": list(notes(plan, language, system)),
         "engine": say("label", "engine", language, version=wintertight.__version__),
         "card": f"{labels['card']} {digits}",
         "page_of": say("label", "page", language, page="<", pages=">"),
+    }
+
+
+def _before(plan: Plan, language: str, system: System) -> Plain | None:
+    """Give what the place means, and what comes before the slot, where the place is known."""
+    if plan.place is None:
+        return None
+    return {
+        "heading": say("place", "before", language),
+        "place": place_text(plan.place, plan.hindrances, language, system),
+        "checks": [precondition_text(p, plan.card, language, system) for p in plan.preconditions],
     }
 
 

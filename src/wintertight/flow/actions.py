@@ -19,7 +19,7 @@ from wintertight.errors import ChoiceError
 from wintertight.flow.air.blowing import Blow, blown
 from wintertight.flow.air.sweep import SweepResult
 from wintertight.flow.coach_network import CoachNetwork
-from wintertight.flow.draining import drain_by_gravity
+from wintertight.flow.draining import drain_as_it_stands
 from wintertight.flow.held import VesselHeld
 from wintertight.flow.letting_out import (
     HEATER_HEEL,
@@ -121,7 +121,7 @@ def _run(network: CoachNetwork, state: State, action: Action) -> Done:
 
 
 def _drain(network: CoachNetwork, state: State, _action: Action) -> Done:
-    drained = drain_by_gravity(network, state)
+    drained = drain_as_it_stands(network, state)
     for link, drainage in drained.drainage.items():
         if drainage == "drained":
             state = refill(state, link, left_wet(WET_SHARE), "drained")

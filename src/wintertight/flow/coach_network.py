@@ -10,6 +10,7 @@ from types import MappingProxyType
 from typing import Literal
 
 from wintertight.flow.case import Case
+from wintertight.flow.tilt import Tilt
 
 Way = Literal["pipe", "pump", "loss"]
 Holding = Literal["nothing", "plug", "runs", "vessel"]
@@ -188,6 +189,7 @@ class CoachNetwork:
         heights_m: height of each node above the floor [m].
         unmodelled: ids of fittings for which there is no model yet.
         case: which side of what is uncertain was taken.
+        tilts: slopes of the floor that draining is judged for; level where there are none.
         places_m: where each fitting stands [m]: from the front, from the road side.
     """
 
@@ -204,6 +206,7 @@ class CoachNetwork:
         default_factory=lambda: MappingProxyType({})
     )
     breathers: tuple[Breather, ...] = ()
+    tilts: tuple[Tilt, ...] = ()
     places_m: Mapping[str, tuple[float, float]] = field(
         default_factory=lambda: MappingProxyType({})
     )

@@ -14,14 +14,16 @@ A line is *drained* if nothing stays on the careful side, *trapped* if something
 hopeful one, and else *uncertain*. No siphon is counted on: a hump stops water on both sides.
 """
 
+import math
 from dataclasses import dataclass
 from typing import Literal
 
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.falling import Standing, Stays, what_stays
-from wintertight.flow.slopes import LEVEL_M, Lie, Tilt, lie_of
+from wintertight.flow.slopes import LEVEL_M, Lie, lie_of
 from wintertight.flow.state import State
 from wintertight.flow.stream import AIR
+from wintertight.flow.tilt import Tilt
 
 Drainage = Literal["drained", "trapped", "uncertain"]
 
@@ -79,6 +81,44 @@ def drain_by_gravity(network: CoachNetwork, state: State, tilt: Tilt | None = No
         liquid = (1.0 - air.get(link.id, 0.0)) * link.volume_m3
         least[link.id], most[link.id] = (min(s * link.volume_m3, liquid) for s in shares)
     return Drained(drainage, careful.emptied, least, most, careful.spill_m)
+
+
+def drain_as_it_stands(network: CoachNetwork, state: State) -> Drained:
+    """Tell what drains on whichever of the floor's slopes that a coach may stand on.
+
+    Args:
+        network: the coach, and the slopes of its floor.
+        state: how its controls stand.
+
+    Returns:
+        As `drain_by_gravity`; a link is drained or trapped only if it is so on each slope, and else
+        uncertain; a vessel runs empty only if it does on each. What stays is the least and the
+        most of all slopes [m3].
+    """
+    tilts = network.tilts or (None,)
+    found = [drain_by_gravity(network, state, tilt) for tilt in tilts]
+    if len(found) == 1:
+        return found[0]
+    emptied = tuple(v for v in found[0].emptied if all(v in one.emptied for one in found))
+    named = {link for one in found for link in one.drainage}
+    return Drained(
+        drainage={
+            link: _alike({one.drainage.get(link, "drained") for one in found})
+            for link in network.links
+            if link in named
+        },
+        emptied=emptied,
+        least_m3={k: min(one.least_m3.get(k, 0.0) for one in found) for k in named},
+        most_m3={k: max(one.most_m3.get(k, 0.0) for one in found) for k in named},
+        spill_m={
+            node: max(one.spill_m.get(node, -math.inf) for one in found)
+            for node in {node for one in found for node in one.spill_m}
+        },
+    )
+
+
+def _alike(classes: set[Drainage]) -> Drainage:
+    return classes.pop() if len(classes) == 1 else "uncertain"
 
 
 def _class_of(least: float, most: float) -> Drainage:

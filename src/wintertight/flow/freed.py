@@ -6,8 +6,8 @@ from itertools import combinations
 
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.draining import Drained, drain_by_gravity
-from wintertight.flow.slopes import Tilt
 from wintertight.flow.state import State
+from wintertight.flow.tilt import Tilt
 
 LEAST_M3 = 1e-6
 """What is less is not worth an opening [m3]: a thousandth of a litre."""

@@ -13,6 +13,7 @@ from typing import NamedTuple
 from weakref import WeakKeyDictionary
 
 from wintertight.flow.coach_network import CoachNetwork, Link
+from wintertight.flow.tilt import Tilt
 
 LEAST_SLOPE = 0.01
 """Fall per length below which a line is taken as level [1]; common practice."""
@@ -24,23 +25,6 @@ LEVEL_M = 1e-6
 """Heights closer than this are the same [m]."""
 
 _FITTING = re.compile(r"[A-Za-z0-9_-]+")
-
-
-@dataclass(frozen=True, slots=True)
-class Tilt:
-    """How the floor of a coach slopes where it stands.
-
-    Attributes:
-        along: rise of the floor towards the rear, per run [1]; a nose that is high is negative.
-        across: rise of the floor away from the road side, per run [1].
-    """
-
-    along: float = 0.0
-    across: float = 0.0
-
-    def rise_m(self, place_m: tuple[float, float]) -> float:
-        """Give how much higher than the front on the road side a place is [m]."""
-        return self.along * place_m[0] + self.across * place_m[1]
 
 
 LEVEL = Tilt()

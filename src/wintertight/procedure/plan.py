@@ -7,12 +7,14 @@ import numpy as np
 
 from wintertight.coach.card import Card
 from wintertight.coach.findings import Finding, findings
+from wintertight.coach.place import Place
 from wintertight.cold.hold import HeldFor
 from wintertight.errors import ChoiceError
 from wintertight.flow.air.supply import AirSupply
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.replay import Balance, Trace, replay
 from wintertight.flow.state import ICE, State
+from wintertight.flow.tilt import Tilt
 from wintertight.fluids.product import Product
 from wintertight.procedure.bands import Band, fill_draws, handling_draws
 from wintertight.procedure.handling import HANDLING_S
@@ -22,6 +24,8 @@ from wintertight.procedure.methods.table import METHODS
 from wintertight.procedure.methods.worked import Asked, Worked, actions_of
 from wintertight.procedure.missed import missed_steps
 from wintertight.procedure.orders import OrdersCompared
+from wintertight.procedure.place import Hindrance
+from wintertight.procedure.preconditions import Precondition
 from wintertight.procedure.run_on import OutletPlan, share_needed
 from wintertight.procedure.steps import PlannedStep, Step
 from wintertight.procedure.stop_rules import RuleOutcome
@@ -79,6 +83,8 @@ class Plan:
         hold: when the claim of a freeze hold expires.
         orders, stop_rules: the order of the outlets and the rule for shutting a tap against
             others, where that was asked for.
+        place, hindrances: where it is carried out, and what stands in the way there.
+        preconditions: what is looked at, or put right, before the slot.
     """
 
     card: Card
@@ -102,6 +108,9 @@ class Plan:
     hold: HeldFor | None = None
     orders: OrdersCompared | None = None
     stop_rules: tuple[RuleOutcome, ...] = ()
+    place: Place | None = None
+    hindrances: tuple[Hindrance, ...] = ()
+    preconditions: tuple[Precondition, ...] = ()
 
 
 def plan_coach(  # noqa: PLR0913 - a coach and all that is at hand
@@ -112,6 +121,7 @@ def plan_coach(  # noqa: PLR0913 - a coach and all that is at hand
     *,
     air: AirSupply | None = None,
     start_degC: float | None = None,
+    tilts: tuple[Tilt, ...] = (),
     with_missed_steps: bool = False,
 ) -> Plan:
     """Plan one coach.
@@ -124,6 +134,7 @@ def plan_coach(  # noqa: PLR0913 - a coach and all that is at hand
         air: the compressor at hand; a small one where None.
         start_degC: temperature of the coach when the cold comes, for a freeze hold [degC]; that of
             an autumn evening where None.
+        tilts: slopes of the floor on which it may stand; level where there are none.
         with_missed_steps: also leave each step out once; takes some seconds.
 
     Returns:
@@ -134,7 +145,7 @@ def plan_coach(  # noqa: PLR0913 - a coach and all that is at hand
             lacks what the method needs.
     """
     check_choice(method, product)
-    asked = Asked.of(card, product, low_degC, air)
+    asked = Asked.of(card, product, low_degC, air, tilts)
     if start_degC is not None:
         asked = replace(asked, start_degC=start_degC)
     return planned_as(method, asked, METHODS[method](asked), with_missed_steps=with_missed_steps)

@@ -7,6 +7,7 @@ from wintertight.procedure.comparing import Compared
 from wintertight.units import in_words
 from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
+from wintertight.wording.places import hindrance_text
 from wintertight.wording.plans import five_minutes_s, hold_in_words, to_five_minutes
 from wintertight.wording.proofs import NAMED
 from wintertight.wording.spoken import begun, counted, listed
@@ -19,7 +20,8 @@ def method_name(method: str, language: str = "en") -> str:
 
 def verdict_word(compared: Compared, language: str = "en") -> str:
     """Give the verdict on a method in a word or two."""
-    return say("comparison", compared.verdict or "not possible", language)
+    verdict = compared.verdict if compared.can_be_done else None
+    return say("comparison", verdict or "not possible", language)
 
 
 def why_method(compared: Compared, best: Compared, card: Card, language: str = "en") -> str:
@@ -36,6 +38,9 @@ def why_method(compared: Compared, best: Compared, card: Card, language: str = "
     """
     if compared.verdict is None or compared.duration is None or best.duration is None:
         return f"{begun(compared.why_not)}."
+    if not compared.can_be_done:
+        hindering = (h for h in compared.hindrances if h.effect == "hinders")
+        return " ".join(hindrance_text(h, language) for h in hindering)
     if compared.holds_s is not None and math.isfinite(compared.holds_s):
         time = hold_in_words(compared.holds_s, language)
         gaps = counted(len(compared.gaps), "parts", language)

@@ -7,8 +7,8 @@ from types import MappingProxyType
 from tests.unit.flow.laid_coach import laid, pipe, valve
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.letting_out import refill
-from wintertight.flow.slopes import Tilt
 from wintertight.flow.state import ONLY_AIR, State, arriving_state
+from wintertight.flow.tilt import Tilt
 
 BORES_M = (0.0043, 0.007, 0.0089, 0.012, 0.012, 0.012, 0.012, 0.012, 0.017, 0.0219)
 STEPS_M = (0.0, 0.05, -0.05)

@@ -20,8 +20,8 @@ from tests.unit.flow.laid_coach import laid, pipe
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.draining import Drained, drain_by_gravity
 from wintertight.flow.freed import best_openings, freed_by
-from wintertight.flow.slopes import Tilt
 from wintertight.flow.state import State, arriving_state
+from wintertight.flow.tilt import Tilt
 
 LITRE = 1e-3
 MOUTHS = ("low point", "kitchen", "lavatory", "shower", "cap")

@@ -1,7 +1,7 @@
 """What a method is asked, and what it answers: the one interface between methods and the plan."""
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from wintertight.coach.card import Card
 from wintertight.cold.hold import HeldFor
@@ -12,6 +12,7 @@ from wintertight.flow.case import BEST, CAREFUL
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.replay import Trace, replay
 from wintertight.flow.state import State, arriving_state
+from wintertight.flow.tilt import Tilt
 from wintertight.fluids.product import Product
 from wintertight.procedure.drawn import Drawn, draw
 from wintertight.procedure.held_in import Before, HeldIn
@@ -54,7 +55,12 @@ class Asked:
 
     @classmethod
     def of(
-        cls, card: Card, product: Product, low_degC: float, air: AirSupply | None = None
+        cls,
+        card: Card,
+        product: Product,
+        low_degC: float,
+        air: AirSupply | None = None,
+        tilts: tuple[Tilt, ...] = (),
     ) -> "Asked":
         """Build both sides of a coach, and draw what its card leaves open.
 
@@ -63,6 +69,7 @@ class Asked:
             product: the antifreeze at hand.
             low_degC: design low [degC].
             air: the compressor at hand; a small one where None.
+            tilts: slopes of the floor on which it may stand; level where there are none.
 
         Returns:
             What a method works from.
@@ -71,8 +78,8 @@ class Asked:
             card=card,
             product=product,
             low_degC=low_degC,
-            careful=build_network(card, CAREFUL),
-            best=build_network(card, BEST),
+            careful=replace(build_network(card, CAREFUL), tilts=tilts),
+            best=replace(build_network(card, BEST), tilts=tilts),
             drawn=draw(card),
             air=air or AirSupply(),
         )
