@@ -17,6 +17,7 @@ from wintertight.coach.findings import KEYS
 from wintertight.coach.kinds import KINDS, ROLES, Pocket
 from wintertight.cold.burst import ReasonKey
 from wintertight.fluids.slush import WhyNull
+from wintertight.procedure import place, preconditions
 from wintertight.procedure.antifreeze import ChoiceCaution, Why
 from wintertight.procedure.handling import HANDLING_S
 from wintertight.procedure.hazards import HAZARDS
@@ -102,6 +103,8 @@ EMITTED: dict[str, set[str]] = {
     "buying": set(get_args(ChoiceCaution)) | BUYING,
     "order": set(get_args(OrderKey)) | {"worst short"},
     "stop rule": STOP_RULES,
+    "hindrance": set(place.KEYS),
+    "precondition": set(preconditions.KEYS),
 }
 
 AT_EVERY_STEP = {"part", "parts", "outlet", "handles", "handling", "how"}
@@ -131,7 +134,7 @@ def test_every_key_has_its_sentence(subject: str) -> None:
     "subject",
     [
         *("step", "why", "caution", "hazard", "finding", "kind", "reason", "evidence"),
-        *("antifreeze", "buying", "order"),
+        *("antifreeze", "buying", "order", "hindrance", "precondition"),
     ],
 )
 def test_no_sentence_is_left_over(subject: str) -> None:
@@ -170,6 +173,17 @@ def test_findings_name_only_what_they_are_given(key: str) -> None:
 def test_no_stop_rule_is_left_over() -> None:
     """Guards that each sentence on a rule belongs to a rule and to what it can leave."""
     assert set(ENGLISH["stop rule"]) == STOP_RULES
+
+
+@pytest.mark.parametrize(
+    ("subject", "keys"), [("hindrance", place.KEYS), ("precondition", preconditions.KEYS)]
+)
+def test_places_name_only_what_they_are_given(
+    subject: str, keys: dict[str, tuple[str, ...]]
+) -> None:
+    """Guards that what is said of a place and before a slot has only the tables' parameters."""
+    for key, sentence in ENGLISH[subject].items():
+        assert names_in(sentence) <= {"part", *keys[key.partition(": ")[0]]}
 
 
 def test_ways_to_open_belong_to_outlets() -> None:
