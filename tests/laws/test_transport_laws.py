@@ -3,7 +3,7 @@
 import numpy as np
 import numpy.typing as npt
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 from scipy.stats import qmc
 
@@ -75,6 +75,7 @@ def test_in_one_push_or_in_many(held: Held, history: History, lot: st.DataObject
 
 
 @given(hollows(), st.lists(st.floats(0.001, 0.8), min_size=2, max_size=12))
+@example(RunsHeld(VOLUME_M3, np.zeros(4), SeriesKernel(1, 0.5)), [0.25, 0.5])
 def test_under_a_constant_feed_nothing_gets_weaker(held: Held, volumes: list[float]) -> None:
     """Guards filling: the mean and the worst section only rise while pure product comes in."""
     pure = np.array([1.0, 0.0, 0.0, 0.0])

@@ -202,6 +202,8 @@ class RunsHeld(Held):
         if n:
             weights = self.kernel.sections(n)[:, ::-1]
             judged.extend(first + weights @ self.shares[1:])
+        else:
+            judged.append(first)  # less than a parcel came in: the far end is as it was
         if self._turned is not None and n * self.kernel.parcel < 1.0:
             judged.extend(self._turned)
         return np.array(judged)

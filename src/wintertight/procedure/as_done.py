@@ -17,6 +17,7 @@ from wintertight.fluids.product import Product
 from wintertight.procedure.bands import Band, fill_draws, handling_draws
 from wintertight.procedure.drawn import draw
 from wintertight.procedure.held_in import held_in, with_scatter
+from wintertight.procedure.methods.table import FIRST_AID, METHODS
 from wintertight.procedure.plan import Plan, plan_coach, refused_orders
 from wintertight.procedure.readings import check_reading, with_reading
 from wintertight.procedure.record import Event, Record
@@ -73,7 +74,7 @@ def prove_record(
             f" got {record.card_hash[:19]}..."
         )
         raise RecordError(message, Place(name, None, "card_hash"))
-    planned = plan_coach(card, product, low_degC)
+    planned = plan_coach(card, product, low_degC, _method_of(record, name))
     by_id = {p.step.id: p for p in planned.steps}
     careful = planned.careful.network
     pairs = [(e, _as_recorded(e, by_id, careful, name)) for e in record.in_order()]
@@ -91,13 +92,14 @@ def prove_record(
     best = replay(best_network, arriving_state(best_network), [a for s in done for a in s.actions])
     steps = tuple(_steps_as_done(by_id, done_pairs, best))
     used = fill_draws(drawn, best, 1.0 - product.contents().water)
+    blowing_s = sum(m.outcome.seconds for m in best.moments if m.action.verb == "blow")
     plan = replace(
         planned,
         verdict=verdict_of(parts),
         steps=steps,
         parts=parts,
         antifreeze=Band.of(used.antifreeze_m3),
-        duration=Band.of(used.running_s + handling_draws(steps)),
+        duration=Band.of(used.running_s + blowing_s + handling_draws(steps)),
         refused=refused_orders(card, careful, arriving_state(careful), done),
         findings=findings(card),
         balance=trace.balance,
@@ -108,6 +110,17 @@ def prove_record(
     spoken_of = {step.id for _, step in pairs}
     unknown = tuple(i for i, p in by_id.items() if i not in spoken_of and p.step.actions)
     return AsDone(plan, planned, unknown, done)
+
+
+def _method_of(record: Record, name: str) -> str:
+    """Give the method a record is of; what is first aid proves nothing."""
+    if record.method is None:
+        return "pump"
+    known = [method for method in METHODS if method not in FIRST_AID]
+    if record.method not in known:
+        message = f"expected a method that winterizes, one of {', '.join(known)}"
+        raise RecordError(message, Place(name, None, "method"))
+    return record.method
 
 
 def _as_recorded(

@@ -24,6 +24,7 @@ HANDLING_S: Mapping[str, float] = MappingProxyType(
         "open rinse inlet": 45.0,
         "cartridge out": 150.0,
         "take out": 180.0,
+        "carry in": 90.0,
         "fridge filter out": 90.0,
         "clear ice maker": 300.0,
         "maker's steps": 600.0,

@@ -8,6 +8,7 @@ The coach's own plumbing is no subject here: whether a coach has the inlet or th
 needs is said when the method is worked out.
 """
 
+import math
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from itertools import product
@@ -17,6 +18,7 @@ from typing import Literal
 from wintertight.coach.card import Card
 from wintertight.coach.place import Place, PlaceKind
 from wintertight.errors import ChoiceError
+from wintertight.flow.slopes import LEAST_SLOPE
 from wintertight.flow.tilt import Tilt
 from wintertight.procedure.methods.table import METHODS
 
@@ -282,23 +284,28 @@ _RULES: tuple[Callable[[_Asked], Iterator[Hindrance]], ...] = (
 def tilts(place: Place) -> tuple[Tilt, ...]:
     """Give the slopes of the floor that draining has to be judged for.
 
+    A line that falls one way on one slope and the other way on another is level in between, and
+    then it keeps its water. It counts as level while it falls by less than `LEAST_SLOPE` of its
+    length, and it is no shorter than its run: so the slopes on which it is level are a strip at
+    least twice that wide, which steps of sqrt(2) `LEAST_SLOPE` both ways cannot step over.
+
     Args:
         place: the place of work.
 
     Returns:
-        The measured slope alone; where one direction was not measured, that direction level and
-        at its steepest either way: a line may drain both ways round and stand full when level.
-        Nothing is said of what lies between these.
+        The measured slope alone; where a direction was not measured, that direction in steps from
+        its steepest one way to its steepest the other way.
 
     Example:
         >>> from wintertight.coach.place import usual_place
-        >>> len(tilts(usual_place("yard")))
-        9
+        >>> len(tilts(usual_place("bay")))
+        25
 
-    Sources: common-practice.
+    Sources: common-practice (how far a floor may slope); calculated (the steps).
     """
     most = STEEPEST_UNMEASURED[place.kind]
-    either = (0.0, -most, most)
+    steps = math.ceil(most / (math.sqrt(2.0) * LEAST_SLOPE))
+    either = tuple(most * i / steps for i in range(-steps, steps + 1))
     along = either if place.slope_along is None else (place.slope_along,)
     across = either if place.slope_across is None else (place.slope_across,)
     return tuple(Tilt(a, b) for a, b in product(along, across))

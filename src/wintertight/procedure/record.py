@@ -86,6 +86,7 @@ class Record(Entry):
     engine: str | None = None
     started: datetime | None = None
     product: str | None = None
+    method: str | None = None
     events: tuple[Event, ...]
 
     def in_order(self) -> tuple[Event, ...]:

@@ -6,6 +6,7 @@ that is when the claim expires. It is first aid before a cold night, and no wint
 
 from collections.abc import Iterator
 
+from wintertight.coach.kinds import KINDS
 from wintertight.cold.hold import Place, Wet, held_for
 from wintertight.flow.actions import Action
 from wintertight.flow.air.claims import BODY_M3
@@ -57,8 +58,21 @@ def _steps(job: Job) -> Iterator[Step]:
     yield from open_everything(job, caps=False)
     yield step("let it drain", "drain", Action("drain"))
     yield from hold_open(job)
+    yield from _carry_in(job)
     yield from relieve(job, "filter housing", "strainer")
     yield hang_tag_for_the_night()
+
+
+def _carry_in(job: Job) -> Iterator[Step]:
+    """Give the step that carries in what hangs loose outside; what sits in a line takes longer."""
+    loose = tuple(job.roles.controls("body", lambda fitting: not KINDS[fitting.kind].wetted))
+    if loose:
+        yield step(
+            "carry in",
+            "drain",
+            *(Action("set", body, "removed") for body in loose),
+            setting="removed",
+        )
 
 
 def _wet(asked: Asked, state: State, parts: tuple[PartProof, ...]) -> Iterator[Wet]:

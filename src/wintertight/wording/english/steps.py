@@ -57,6 +57,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "take out: membrane filter": (
             "Take the {part} out, empty its tank and store both where it is warm."
         ),
+        "carry in": "Empty these and carry them in where it is warm: {parts}.",
         "fridge filter out": "Take the cartridge out of the {part} and put its bypass plug in.",
         "clear ice maker": (
             "At the {part}: take its line off, let its valve and fill tube run out, and empty the"
@@ -186,6 +187,7 @@ WHY: Mapping[str, str] = MappingProxyType(
         "cartridge out": "A cartridge holds water, and antifreeze spoils it.",
         "open rinse inlet": "It drains by itself once its inlet is open.",
         "take out": "It cannot be filled, and what stays in it freezes.",
+        "carry in": "What hangs outside freezes first.",
         "fridge filter out": "A cartridge holds water, and antifreeze spoils it.",
         "clear ice maker": "An ice maker gives what is in it to drink.",
         "maker's steps": "Its maker knows what is inside.",
