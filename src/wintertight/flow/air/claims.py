@@ -13,19 +13,18 @@ import numpy as np
 from wintertight.flow.air.air_flow import AirFlow, LinkAir
 from wintertight.flow.air.criteria import (
     LAYER_SWEPT,
-    LEAST_RISE_M,
-    LEAST_SLOPE,
     LEVEL_DOUBTFUL,
     RISER_DOUBTFUL,
     RISER_SWEPT,
-    SMALL_BORE_M,
     film_share,
     nose_velocity,
     wallis_number,
 )
 from wintertight.flow.air.gas import density_air
 from wintertight.flow.coach_network import CoachNetwork, Link, Source
+from wintertight.flow.falling import HANGING_BORE_M
 from wintertight.flow.hydraulics import BAY_DEGC
+from wintertight.flow.slopes import LEAST_FALL_M, LEAST_SLOPE
 
 Claim = Literal["swept", "doubtful", "not swept"]
 
@@ -147,7 +146,7 @@ def claims_of(
 def never_swept(network: CoachNetwork, link: Link, inlet_link: str) -> Reason | None:
     """Tell why air never clears a link, whatever its speed; None where it may."""
     if link.way == "pipe":
-        return "small tube" if link.bore_m < SMALL_BORE_M else None
+        return "small tube" if link.bore_m < HANGING_BORE_M else None
     at_inlet = link.part == network.links[inlet_link].part
     tests: tuple[tuple[Reason, bool], ...] = (
         ("pump head", link.way == "pump"),
@@ -228,7 +227,7 @@ def rise_m(network: CoachNetwork, link: Link, *, forward: bool) -> float:
     along = [*first, link.lowest_m, link.highest_m, *last]
     heights = [height for height in along if height is not None]
     climb = max(later - one for i, one in enumerate(heights) for later in heights[i + 1 :])
-    level = max(LEAST_RISE_M, LEAST_SLOPE * link.length_m)
+    level = max(LEAST_FALL_M, LEAST_SLOPE * link.length_m)
     return climb if climb > level else 0.0
 
 

@@ -32,16 +32,6 @@ LEVEL_DOUBTFUL: Final = 0.7
 surface tension slows the nose by up to about this (zukoski, from memory), and a layer that fills a
 fifth of the bore is whipped up at 0.8^1.5 of the number above: the true limit lies in the band."""
 
-SMALL_BORE_M: Final = 0.005
-"""Bore below which water hangs in a tube even with air at both ends [m]: bretherton. It
-is never claimed to be swept."""
-
-LEAST_RISE_M: Final = 0.01
-"""Climb up to which a line counts as level [m]; common practice."""
-
-LEAST_SLOPE: Final = 0.01
-"""Climb per length up to which a line counts as level [1]; common practice."""
-
 
 def wallis_number(
     air_m_s: float, air_density: float, bore_m: float, water_density: float = WATER_DENSITY

@@ -9,11 +9,11 @@ from wintertight.coach.card import Card
 from wintertight.coach.load import load_card
 from wintertight.flow.actions import Action
 from wintertight.flow.air.claims import Claim
-from wintertight.flow.air.criteria import SMALL_BORE_M
 from wintertight.flow.air.supply import AirSupply
 from wintertight.flow.air.sweep import SweepAll, sweep_all
 from wintertight.flow.build import build_network
 from wintertight.flow.coach_network import CoachNetwork
+from wintertight.flow.falling import HANGING_BORE_M
 from wintertight.flow.replay import replay
 from wintertight.flow.state import arriving_state
 
@@ -75,7 +75,7 @@ def test_what_air_never_clears_comes_back_so(name: str) -> None:
     """Guards pump, checks, bowls, heaters, coils, traps and small tubes of every demo coach."""
     card, network, found = blown_out(name)
     parts = {f.id for f in card.fittings if f.kind in NEVER}
-    small = {k.id for k in network.links.values() if k.way == "pipe" and k.bore_m < SMALL_BORE_M}
+    small = {k.id for k in network.links.values() if k.way == "pipe" and k.bore_m < HANGING_BORE_M}
     never = [b.sweep for k, b in found.best.items() if b.sweep.part in parts or k in small]
     assert {s.part for s in never} >= parts - {p for p in parts if p not in network.links_of}
     assert {s.link for s in never if s.claim != "not swept"} == set()
