@@ -23,6 +23,10 @@ STILL_AIR: Final = 10.0
 [W/(m2 K)]; common practice: 8 to 12."""
 
 
+CONDUCTIVITY_FOAM: Final = 0.04
+"""Thermal conductivity of a sleeve of foam [W/(m K)]; common tables, from memory."""
+
+
 def wind_coefficient(wind_m_s: float, diameter_m: float) -> float:
     """Give the heat transfer from a tube to air that blows across it.
 
@@ -69,6 +73,35 @@ def insulation_resistance(inner_m: float, outer_m: float, conductivity: float) -
     Sources: ashrae-insulation
     """
     return math.log(outer_m / inner_m) / (2.0 * math.pi * conductivity)
+
+
+def coefficient_at_bore(bore_m: float, outside_m: float, sleeve_m: float, wind_m_s: float) -> float:
+    """Give what a tube loses through wall, sleeve and air, for each area of its bore.
+
+        1/(h b) = 1/(h_air D) + ln(D/d) / (2 k),  D = d + 2 s
+
+    The tube's own wall resists nothing here, which is the careful side.
+
+    Args:
+        bore_m: inside diameter b [m], above 0.
+        outside_m: outside diameter d of the tube [m], from the bore up.
+        sleeve_m: thickness s of a sleeve of foam round it [m], 0 for none.
+        wind_m_s: speed of the air [m/s]; still air at least takes its share.
+
+    Returns:
+        Coefficient [W/(m2 K)].
+
+    Example:
+        >>> round(coefficient_at_bore(0.0123, 0.0159, 0.0, 0.0), 1)
+        12.9
+
+    Sources: churchill-bernstein; common-practice
+    """
+    outer_m = outside_m + 2.0 * sleeve_m
+    film = max(STILL_AIR, wind_coefficient(wind_m_s, outer_m)) if wind_m_s > 0.0 else STILL_AIR
+    resistance = 1.0 / (film * math.pi * outer_m)
+    resistance += insulation_resistance(outside_m, outer_m, CONDUCTIVITY_FOAM)
+    return 1.0 / (resistance * math.pi * bore_m)
 
 
 def cooling_s(time_constant_s: float, start_degC: float, air_degC: float, end_degC: float) -> float:

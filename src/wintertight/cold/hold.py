@@ -2,9 +2,9 @@
 
 Each hollow that still holds water cools with the air round it and then freezes from its wall
 inward. It counts as gone when so much of it is ice as bursts what has room to grow, or when its
-wall is at freezing where nothing gives. Taken on the careful side: the cold is there from the first
-minute and stays, nothing heats, the wall of the tube holds no heat, water does not cool below
-freezing before it freezes, and what stands outside stands in wind.
+wall is at freezing where nothing gives. Taken on the careful side: nothing heats, the wall of the
+tube holds no heat, water does not cool below freezing before it freezes, what froze does not thaw
+again, and what stands outside stands in wind.
 """
 
 import math
@@ -15,12 +15,13 @@ from typing import Final, Literal
 from wintertight.cold.cooling import (
     CONDUCTIVITY_WATER,
     HEAT_WATER,
-    STILL_AIR,
-    cooling_s,
-    wind_coefficient,
+    coefficient_at_bore,
 )
 from wintertight.cold.freezing import CONDUCTIVITY_ICE, freezing_debt
 from wintertight.cold.glycol_need import HARMLESS_ICE
+from wintertight.cold.outdoors import Outdoors
+from wintertight.cold.through_hours import Slow, seconds_to_cool, seconds_to_pay
+from wintertight.errors import OutOfRange
 from wintertight.fluids.water import DENSITY_WATER_0
 
 Place = Literal["indoors", "closed", "outside"]
@@ -46,6 +47,7 @@ class Wet:
         place: where it is.
         bore_m: bore of a tube [m]; 0 for a hollow of another shape.
         gives: whether slush in it has somewhere to grow.
+        sleeve_m: thickness of a sleeve of foam round it [m]; 0 where it is bare.
     """
 
     part: str
@@ -53,6 +55,14 @@ class Wet:
     place: Place
     bore_m: float = 0.0
     gives: bool = True
+    sleeve_m: float = 0.0
+
+    def __post_init__(self) -> None:
+        """Refuse a hollow of no size: what is not known has no clock."""
+        sizes = (self.volume_m3, self.bore_m, self.sleeve_m)
+        if not (all(math.isfinite(size) and size >= 0.0 for size in sizes) and self.volume_m3 > 0):
+            message = f"{self.part}: a hollow needs a volume, a bore and a sleeve that are known"
+            raise OutOfRange(message)
 
     @property
     def radius_m(self) -> float:
@@ -61,45 +71,105 @@ class Wet:
             return self.bore_m / 2.0
         return float((self.volume_m3 / (HOLLOW_LENGTHS * math.pi)) ** (1.0 / 3.0))
 
+    @property
+    def loses_W_m2_K(self) -> float:
+        """Heat lost for each area of its inner wall [W/(m2 K)]."""
+        across_m = 2.0 * self.radius_m
+        wind = WIND_M_S if self.place == "outside" else 0.0
+        return coefficient_at_bore(across_m, across_m, self.sleeve_m, wind)
+
+    @property
+    def slow(self) -> Slow:
+        """How slowly its room follows the cold, and its water the room [s]."""
+        heat = DENSITY_WATER_0 * HEAT_WATER * self.radius_m / 2.0
+        return ROOM_S[self.place], heat / self.loses_W_m2_K
+
+
+@dataclass(frozen=True, slots=True)
+class Freezes:
+    """When a hollow comes down to freezing, and what follows; infinite where it never does.
+
+    Attributes:
+        cold_s: its water is at freezing, and turns to ice from now on [s].
+        gone_s: it is not harmless any more [s].
+        solid_s: all of it is ice [s].
+    """
+
+    cold_s: float
+    gone_s: float
+    solid_s: float
+
 
 @dataclass(frozen=True, slots=True)
 class HeldFor:
     """How long each hollow holds.
 
     Attributes:
-        start_degC, outdoor_degC: temperature of the coach at first, and of the cold [degC].
+        start_degC, outdoor_degC: temperature of the coach at first, and of the coldest cold [degC].
         parts: seconds until each is gone, the first one first [s]; infinite where it never is.
+        known_s: how far the cold is known [s]; no claim is made beyond.
     """
 
     start_degC: float
     outdoor_degC: float
     parts: tuple[tuple[str, float], ...]
+    known_s: float = math.inf
 
     @property
     def seconds(self) -> float:
         """When the claim expires [s]; infinite where nothing is left that freezes."""
-        return self.parts[0][1] if self.parts else math.inf
+        return min(self.parts[0][1], self.known_s) if self.parts else math.inf
 
 
-def held_for(wet: Iterable[Wet], start_degC: float, outdoor_degC: float) -> HeldFor:
+def held_for(wet: Iterable[Wet], start_degC: float, cold: float | Outdoors) -> HeldFor:
     """Give how long what was left in a coach stays harmless.
 
     Args:
         wet: the hollows that still hold water.
         start_degC: temperature of the coach and of its water at first [degC].
-        outdoor_degC: the cold [degC], from the first minute on.
+        cold: temperatures outside, or one [degC] that is there from the first minute and stays.
 
     Returns:
         The seconds of each, and of the claim.
+
+    Raises:
+        OutOfRange: a temperature that is none.
+
+    Example:
+        >>> night = Outdoors((2.0, 0.0, -2.0, -5.0, -6.0, -7.0, -7.0, -6.0, -3.0))
+        >>> found = held_for([Wet("line", 1e-3, "closed", 0.0123)], 8.0, night)
+        >>> round(found.seconds / 3600.0, 1)
+        4.8
     """
-    gone = [(one.part, seconds_until_gone(one, start_degC, outdoor_degC)) for one in wet]
-    return HeldFor(start_degC, outdoor_degC, tuple(sorted(gone, key=lambda g: (g[1], g[0]))))
+    outdoors = _as_outdoors(cold)
+    gone = [(one.part, freezes(one, start_degC, outdoors).gone_s) for one in wet]
+    parts = tuple(sorted(gone, key=lambda g: (g[1], g[0])))
+    return HeldFor(start_degC, outdoors.coldest_degC, parts, outdoors.known_s)
 
 
-def seconds_until_gone(wet: Wet, start_degC: float, outdoor_degC: float) -> float:
+def seconds_until_gone(wet: Wet, start_degC: float, cold: float | Outdoors) -> float:
     """Give how long one hollow stays harmless.
 
-        the room's air        Ta = To + (T0 - To) exp(-t / tau_room)
+    Args:
+        wet: the hollow.
+        start_degC: temperature of room and water at first [degC].
+        cold: temperatures outside, or one that stays [degC].
+
+    Returns:
+        Time [s]; infinite where the cold is not below freezing.
+
+    Raises:
+        OutOfRange: a temperature that is none.
+
+    Sources: london-seban; churchill-bernstein; ashrae-insulation; common-practice
+    """
+    return freezes(wet, start_degC, cold).gone_s
+
+
+def freezes(wet: Wet, start_degC: float, cold: float | Outdoors) -> Freezes:
+    """Give when one hollow is at freezing, when it is gone, and when it is frozen solid.
+
+        the room's air        follows the cold: dTa/dt = -(Ta - To) / tau_room
         the water, cooling    rho c R / (2 h) dT/dt = -(T - Ta)
         the water, freezing   integral of (0 - Ta) dt = the debt of ``freezing_debt``
         its wall, cooling     as much colder than its mean as heat flows: 0 degC when the mean is
@@ -107,69 +177,43 @@ def seconds_until_gone(wet: Wet, start_degC: float, outdoor_degC: float) -> floa
 
     Args:
         wet: the hollow.
-        start_degC: temperature of room and water at first [degC].
-        outdoor_degC: the cold [degC].
+        start_degC: temperature of room and water at first [degC]; below freezing counts as at it.
+        cold: temperatures outside, or one that stays [degC].
 
     Returns:
-        Time [s]; infinite where the cold is not below freezing.
+        The three times [s].
+
+    Raises:
+        OutOfRange: a temperature that is none.
+
+    Example:
+        >>> line = freezes(Wet("line", 1e-3, "closed", 0.0123), 5.0, -10.0)
+        >>> [round(s / 60.0) for s in (line.cold_s, line.gone_s, line.solid_s)]
+        [30, 97, 206]
 
     Sources: london-seban; churchill-bernstein; ashrae-insulation; common-practice
     """
-    if outdoor_degC >= 0.0:
-        return math.inf
+    outdoors = _as_outdoors(cold)
+    if not math.isfinite(start_degC):
+        message = f"{start_degC} degC is no temperature of a coach"
+        raise OutOfRange(message)
     start_degC = max(start_degC, 0.0)
-    h = STILL_AIR
-    if wet.place == "outside":
-        h = max(STILL_AIR, wind_coefficient(WIND_M_S, 2.0 * wet.radius_m))
-    tau_s = DENSITY_WATER_0 * HEAT_WATER * wet.radius_m / (2.0 * h)
-    room_s = ROOM_S[wet.place]
-    if not wet.gives:
-        end_degC = -outdoor_degC * h * wet.radius_m / (4.0 * CONDUCTIVITY_WATER)
-        return _until_cold(tau_s, room_s, start_degC, outdoor_degC, end_degC)
-    debt = freezing_debt(wet.radius_m, h * wet.radius_m / CONDUCTIVITY_ICE, HARMLESS_ICE)
-    cold_s = _until_cold(tau_s, room_s, start_degC, outdoor_degC)
-    if room_s == 0.0:
-        return cold_s + debt / -outdoor_degC
-    return _until_frozen(debt, cold_s, room_s, start_degC, outdoor_degC)
+    lost = wet.loses_W_m2_K * wet.radius_m
+    cold_s, air = seconds_to_cool(wet.slow, start_degC, outdoors)
+    paid = [
+        seconds_to_pay(_debt(wet, lost, share), cold_s, air, wet.slow[0], outdoors)
+        for share in (HARMLESS_ICE, 1.0)
+    ]
+    if wet.gives:
+        return Freezes(cold_s, paid[0], paid[1])
+    wall_share = lost / (4.0 * CONDUCTIVITY_WATER)
+    return Freezes(cold_s, seconds_to_cool(wet.slow, start_degC, outdoors, wall_share)[0], paid[1])
 
 
-def _until_cold(
-    tau_s: float, room_s: float, start_degC: float, outdoor_degC: float, end_degC: float = 0.0
-) -> float:
-    """Give when water in a room that cools is down to a temperature [s]: by halving."""
-    if room_s == 0.0 or start_degC <= end_degC:
-        return cooling_s(tau_s, start_degC, outdoor_degC, end_degC)
-    span = start_degC - outdoor_degC
-
-    def water(seconds: float) -> float:
-        slow, fast = math.exp(-seconds / room_s), math.exp(-seconds / tau_s)
-        if abs(room_s - tau_s) < 1e-6 * room_s:
-            return outdoor_degC + span * (1.0 + seconds / tau_s) * fast
-        return outdoor_degC + span * (room_s * slow - tau_s * fast) / (room_s - tau_s)
-
-    low, high = 0.0, room_s + tau_s
-    while water(high) > end_degC:
-        high *= 2.0
-    for _ in range(80):
-        middle = (low + high) / 2.0
-        low, high = (middle, high) if water(middle) > end_degC else (low, middle)
-    return low
+def _debt(wet: Wet, lost: float, share: float) -> float:
+    """Give the cold that a share of ice costs in a hollow [K s]."""
+    return freezing_debt(wet.radius_m, lost / CONDUCTIVITY_ICE, share)
 
 
-def _until_frozen(
-    debt: float, since_s: float, room_s: float, start_degC: float, outdoor_degC: float
-) -> float:
-    """Give when the cold of a room has paid a debt that it pays from some time on [s]."""
-    span = start_degC - outdoor_degC
-
-    def paid(until_s: float) -> float:
-        cold = -outdoor_degC * (until_s - since_s)
-        return cold - span * room_s * (math.exp(-since_s / room_s) - math.exp(-until_s / room_s))
-
-    low, high = since_s, since_s + room_s + debt / -outdoor_degC
-    while paid(high) < debt:
-        high *= 2.0
-    for _ in range(80):
-        middle = (low + high) / 2.0
-        low, high = (middle, high) if paid(middle) < debt else (low, middle)
-    return low
+def _as_outdoors(cold: float | Outdoors) -> Outdoors:
+    return cold if isinstance(cold, Outdoors) else Outdoors.staying(cold)
