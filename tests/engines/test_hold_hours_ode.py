@@ -115,10 +115,10 @@ def test_ice_shell_by_shell(biot: float, share: float) -> None:
 def test_the_three_times_of_a_line(night: str, sleeve: float, place: Place) -> None:
     """Guards when a line, bare or in foam, is at freezing, gone and solid."""
     wet = Wet("line", 1e-4, place, 0.0123, sleeve_m=sleeve)
-    inner = outer = 0.0123
-    outer += 2.0 * sleeve
+    inner = 0.0123 * 0.500 / (0.500 - 2.0 * 0.070)  # outside over bore of 3/8 in, the thickest wall
+    outer = inner + 2.0 * sleeve
     resistance = 1.0 / (STILL_AIR * outer) + math.log(outer / inner) / (2.0 * CONDUCTIVITY_FOAM)
-    theirs = shown(NIGHTS[night], wet, 1.0 / (resistance * inner), 8.0)
+    theirs = shown(NIGHTS[night], wet, 1.0 / (resistance * 0.0123), 8.0)
     ours = freezes(wet, 8.0, Outdoors(NIGHTS[night]))
     for name in ("cold_s", "gone_s", "solid_s"):
         assert getattr(ours, name) == pytest.approx(getattr(theirs, name), rel=1e-4), name

@@ -2,9 +2,9 @@
 
 Each hollow that still holds water cools with the air round it and then freezes from its wall
 inward. It counts as gone when so much of it is ice as bursts what has room to grow, or when its
-wall is at freezing where nothing gives. Taken on the careful side: nothing heats, the wall of the
-tube holds no heat, water does not cool below freezing before it freezes, what froze does not thaw
-again, and what stands outside stands in wind.
+wall is at freezing where nothing gives. Like every verdict, a claim is taken 1 K colder than what
+is asked. On the careful side as well: nothing heats, walls hold no heat, water does not cool below
+freezing before it freezes, what froze does not thaw again, and what stands outside stands in wind.
 """
 
 import math
@@ -12,6 +12,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Final, Literal
 
+from wintertight.coach.tubing import BORES
+from wintertight.cold.burst import VERDICT_MARGIN_K
 from wintertight.cold.cooling import (
     CONDUCTIVITY_WATER,
     HEAT_WATER,
@@ -35,6 +37,18 @@ WIND_M_S: Final = 5.0
 
 HOLLOW_LENGTHS: Final = 4.0
 """A hollow that is no tube counts as one four radii long [1]; common practice."""
+
+WITH_ENDS: Final = 1.0 + 1.0 / HOLLOW_LENGTHS
+"""Such a hollow loses through its two ends as well: their surface and its side's, over its side's
+[1]. Without them it would have less surface than a ball of as much water, which nothing has."""
+
+HOLLOW_WALL_M: Final = 3e-3
+"""Wall of a hollow that is no tube [m]; common practice, on the thick side: air takes heat from the
+outside."""
+
+OUTSIDE_OVER_BORE: Final = max(tube.outside_m / tube.largest_bore_m for tube in BORES.values())
+"""How much wider a tube's outside is than its bore where nobody says [1]: as much as on that of the
+tubes known whose wall is thickest for its bore."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,9 +88,12 @@ class Wet:
     @property
     def loses_W_m2_K(self) -> float:
         """Heat lost for each area of its inner wall [W/(m2 K)]."""
-        across_m = 2.0 * self.radius_m
+        bore_m = 2.0 * self.radius_m
         wind = WIND_M_S if self.place == "outside" else 0.0
-        return coefficient_at_bore(across_m, across_m, self.sleeve_m, wind)
+        if self.bore_m > 0.0:
+            return coefficient_at_bore(bore_m, OUTSIDE_OVER_BORE * bore_m, self.sleeve_m, wind)
+        outside_m = bore_m + 2.0 * HOLLOW_WALL_M
+        return WITH_ENDS * coefficient_at_bore(bore_m, outside_m, self.sleeve_m, wind)
 
     @property
     def slow(self) -> Slow:
@@ -130,7 +147,7 @@ def held_for(wet: Iterable[Wet], start_degC: float, cold: float | Outdoors) -> H
         cold: temperatures outside, or one [degC] that is there from the first minute and stays.
 
     Returns:
-        The seconds of each, and of the claim.
+        The seconds of each, and of the claim, 1 K colder than asked.
 
     Raises:
         OutOfRange: a temperature that is none.
@@ -139,10 +156,11 @@ def held_for(wet: Iterable[Wet], start_degC: float, cold: float | Outdoors) -> H
         >>> night = Outdoors((2.0, 0.0, -2.0, -5.0, -6.0, -7.0, -7.0, -6.0, -3.0))
         >>> found = held_for([Wet("line", 1e-3, "closed", 0.0123)], 8.0, night)
         >>> round(found.seconds / 3600.0, 1)
-        4.8
+        3.9
     """
     outdoors = _as_outdoors(cold)
-    gone = [(one.part, freezes(one, start_degC, outdoors).gone_s) for one in wet]
+    judged = outdoors.colder_by(VERDICT_MARGIN_K)
+    gone = [(one.part, freezes(one, start_degC, judged).gone_s) for one in wet]
     parts = tuple(sorted(gone, key=lambda g: (g[1], g[0])))
     return HeldFor(start_degC, outdoors.coldest_degC, parts, outdoors.known_s)
 
@@ -189,7 +207,7 @@ def freezes(wet: Wet, start_degC: float, cold: float | Outdoors) -> Freezes:
     Example:
         >>> line = freezes(Wet("line", 1e-3, "closed", 0.0123), 5.0, -10.0)
         >>> [round(s / 60.0) for s in (line.cold_s, line.gone_s, line.solid_s)]
-        [30, 97, 206]
+        [26, 80, 160]
 
     Sources: london-seban; churchill-bernstein; ashrae-insulation; common-practice
     """

@@ -49,6 +49,11 @@ class Outdoors:
         """How far it is known [s]."""
         return len(self.degC) * self.step_s
 
+    def colder_by(self, margin_K: float) -> Self:
+        """Give the same hours, each colder by a margin [K], but not below absolute zero."""
+        floor = -ZERO_CELSIUS_K
+        return type(self)(tuple(max(t - margin_K, floor) for t in self.degC), self.step_s)
+
     def spans(self) -> Iterator[tuple[float, float, float]]:
         """Give each span: its begin [s], how long it is [s], its temperature [degC]."""
         if math.isfinite(self.step_s):

@@ -2,9 +2,13 @@ import math
 
 import pytest
 
+from wintertight.coach.tubing import BORES, Bore
+from wintertight.cold.burst import survives
+from wintertight.cold.cooling import STILL_AIR
 from wintertight.cold.hold import Wet, freezes, held_for, seconds_until_gone
 from wintertight.cold.outdoors import HOUR_S, Outdoors
 from wintertight.errors import OutOfRange
+from wintertight.fluids.contents import Contents
 
 
 def test_nothing_left_is_never_gone() -> None:
@@ -35,6 +39,30 @@ def test_the_three_times_come_in_their_order() -> None:
     assert 0.0 < giving.cold_s < giving.gone_s < giving.solid_s
     assert 0.0 < sealed.gone_s < sealed.cold_s == giving.cold_s
     assert sealed.solid_s == giving.solid_s
+
+
+@pytest.mark.parametrize("tube", BORES.values(), ids=lambda t: f"{t.nominal} {t.material}")
+def test_no_known_tube_has_more_outside_than_is_counted(tube: Bore) -> None:
+    """Guards the surface that air takes heat from, for each tube of the tables."""
+    wet = Wet("line", 1e-4, "closed", tube.largest_bore_m)
+    assert wet.loses_W_m2_K * tube.largest_bore_m >= STILL_AIR * tube.outside_m * (1.0 - 1e-12)
+
+
+@pytest.mark.parametrize("volume", [1e-6, 1e-5, 1e-4, 1e-3, 0.02])
+def test_no_hollow_has_less_surface_than_a_ball(volume: float) -> None:
+    """Guards the shape taken for a hollow that is no tube: a ball has the least surface."""
+    wet = Wet("x", volume, "closed")
+    side = 2.0 * volume / wet.radius_m
+    ball = (36.0 * math.pi * volume**2) ** (1.0 / 3.0)
+    assert wet.loses_W_m2_K * side >= STILL_AIR * ball
+
+
+def test_a_claim_ends_where_a_verdict_says_it_freezes() -> None:
+    """Guards that clock and verdict use one margin: neither holds what the other gives up."""
+    wet = Wet("line", 1e-3, "closed", 0.0123)
+    for low in (1.5, 1.0, 0.5, -3.0):
+        bursts = survives(Contents(), low, "open", relieved=False).safe is not True
+        assert math.isfinite(held_for([wet], 5.0, low).seconds) == bursts
 
 
 @pytest.mark.parametrize(

@@ -25,6 +25,12 @@ def test_a_cold_that_stays_is_one_span() -> None:
     assert cold.known_s == math.inf
 
 
+def test_a_margin_makes_each_hour_colder() -> None:
+    """Guards the margin of a verdict, and that nothing gets colder than can be."""
+    night = Outdoors((2.0, -7.0, -273.0)).colder_by(1.0)
+    assert night.degC == (1.0, -8.0, -273.15)
+
+
 @pytest.mark.parametrize("bad", [math.nan, math.inf, -math.inf, -273.2])
 def test_what_is_no_temperature_is_refused(bad: float) -> None:
     """Guards that an unknown hour never counts as a mild one."""
