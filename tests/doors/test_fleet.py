@@ -155,7 +155,7 @@ def test_ctrl_c_is_quiet_and_leaves_no_worker(folder: Path) -> None:
     time.sleep(1.0)
     os.killpg(running.pid, signal.SIGINT)
     # Both streams end only when the last process that could write to them has ended.
-    assert running.communicate(timeout=5.0) == (b"", b"")
+    assert running.communicate(timeout=20.0) == (b"", b"")
     assert running.returncode == STOPPED
 
 
