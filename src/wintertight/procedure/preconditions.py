@@ -92,9 +92,6 @@ FLAT_BATTERY_FREEZES_DEGC = (20.0 - 32.0) / 1.8
 SLIDES_NEVER = frozenset({"folding trailer", "truck camper", "camper van"})
 """Kinds of coach on which a slide-out is rare; common practice. Nobody is sent to look for one."""
 
-OPENS_HEATER = frozenset(METHODS)
-"""Methods that open a tank heater: every one."""
-
 
 @dataclass(frozen=True, slots=True)
 class AsArrived:
@@ -274,8 +271,6 @@ def _waste(asked: _Asked) -> Iterator[Precondition]:
 
 
 def _heater(asked: _Asked) -> Iterator[Precondition]:
-    if asked.method not in OPENS_HEATER:
-        return
     off_s = asked.arrived.heat_off_s
     whole_s = COOLS_S
     if asked.place is not None and asked.place.water:

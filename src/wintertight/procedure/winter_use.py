@@ -65,7 +65,6 @@ class UsedSince:
 
     Attributes:
         use: how it was used.
-        before: the plan it was winterized by.
         parts: the proof of each part after the use.
         voided: parts of which nothing can be said any more, though something could before.
         verdict: on the coach as it stands after the use.
@@ -73,7 +72,6 @@ class UsedSince:
     """
 
     use: WinterUse
-    before: Plan
     parts: tuple[PartProof, ...]
     voided: tuple[str, ...]
     verdict: Verdict
@@ -146,7 +144,6 @@ def used_since(  # noqa: PLR0913 - a coach, a job and a use
         raise ChoiceError(message)
     asked = Asked.of(card, product, low_degC, air)
     worked = METHODS[method](asked)
-    before = planned_as(method, asked, worked)
     network = asked.careful
     water = tuple(_actions(card, network, use))
     trace = replay(network, worked.trace.end, water)
@@ -164,7 +161,7 @@ def used_since(  # noqa: PLR0913 - a coach, a job and a use
     )
     again = _run_again(used, trace.end, touched) if use.ran else _poured_again(used)
     planned = planned_as(method, used, again, with_missed_steps=with_missed_steps)
-    return UsedSince(use, before, parts, voided, verdict_of(parts), planned)
+    return UsedSince(use, parts, voided, verdict_of(parts), planned)
 
 
 def _run_again(used: Asked, state: State, touched: frozenset[str]) -> Worked:

@@ -10,7 +10,7 @@ from wintertight.wording.spoken import begun, counted, listed
 
 def used_text(since: UsedSince, language: str = "en", system: System = "us") -> str:
     """Give how a coach was used, what that has undone, and that the plan below makes it good."""
-    card, plan = since.before.card, since.before
+    card, plan = since.again.card, since.again
     network = plan.careful.network
     said = []
     if since.use.ran:

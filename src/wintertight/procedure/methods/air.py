@@ -4,12 +4,11 @@ Air comes in at the city inlet. It never clears the pump, check valves, small tu
 stay gaps until antifreeze or removal covers them, and the traps get theirs by the cup.
 """
 
-from wintertight.errors import ChoiceError
 from wintertight.flow.air.blowing import Blow
 from wintertight.flow.air.open_way import with_inlet_on
 from wintertight.flow.replay import replay
 from wintertight.flow.state import arriving_state
-from wintertight.procedure.job import BY_AIR, Job, city_supply, own_pump
+from wintertight.procedure.job import BY_AIR, Job
 from wintertight.procedure.methods.drain_only import work_out_emptying
 from wintertight.procedure.methods.worked import Asked, Worked, actions_of
 from wintertight.procedure.phases.blowing import air_off, air_on, blow_outlet
@@ -32,28 +31,8 @@ def work_out(asked: Asked) -> Worked:
     Raises:
         ChoiceError: the coach has no city inlet.
     """
-    job = air_job(asked)
+    job = asked.job_at_inlet(BY_AIR, "the air line")
     return work_out_emptying(asked, job, steps_of_blowing(asked, job))
-
-
-def air_job(asked: Asked) -> Job:
-    """Find where the air line goes on.
-
-    Args:
-        asked: the coach.
-
-    Returns:
-        The job.
-
-    Raises:
-        ChoiceError: the coach has no city inlet.
-    """
-    enters = city_supply(asked.card, asked.careful, BY_AIR)
-    if enters is None:
-        message = "this coach has no city inlet; expected one for the air line to go on"
-        raise ChoiceError(message)
-    pump = own_pump(asked.card, asked.careful)
-    return Job(asked.card, asked.careful, asked.product, pump, enters)
 
 
 def steps_of_blowing(asked: Asked, job: Job) -> tuple[Step, ...]:

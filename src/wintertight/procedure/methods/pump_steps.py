@@ -9,7 +9,7 @@ from wintertight.coach.card import Card
 from wintertight.errors import ChoiceError
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.fluids.product import Product
-from wintertight.procedure.job import Job, Supply
+from wintertight.procedure.job import IN_THE_JUG, Job, Supply
 from wintertight.procedure.phases.draining import drain
 from wintertight.procedure.phases.make_safe import make_safe
 from wintertight.procedure.phases.setting import set_handles
@@ -42,14 +42,14 @@ def pump_job(card: Card, network: CoachNetwork, product: Product) -> Job:
         (
             c.id
             for c in network.controls.values()
-            if c.thing == "hose" and c.id in network.sources and "in the jug" in c.settings
+            if c.thing == "hose" and c.id in network.sources and IN_THE_JUG in c.settings
         ),
         key=lambda name: best_first.index(card.fitting[network.controls[name].part].kind),
     )
     if not pumps or not hoses:
         message = "this coach has no pump that could draw antifreeze; expected a demand pump"
         raise ChoiceError(message)
-    return Job(card, network, product, pumps[0].id, Supply(hoses[0], "in the jug", hoses[0]))
+    return Job(card, network, product, pumps[0].id, Supply(hoses[0], IN_THE_JUG, hoses[0]))
 
 
 def steps_before_filling(job: Job) -> tuple[Step, ...]:

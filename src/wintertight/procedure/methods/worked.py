@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 
 from wintertight.coach.card import Card
 from wintertight.cold.hold import HeldFor
+from wintertight.errors import ChoiceError
 from wintertight.flow.actions import Action
 from wintertight.flow.air.supply import AirSupply
 from wintertight.flow.build import build_network
@@ -16,6 +17,7 @@ from wintertight.flow.tilt import Tilt
 from wintertight.fluids.product import Product
 from wintertight.procedure.drawn import Drawn, draw
 from wintertight.procedure.held_in import Before, HeldIn
+from wintertight.procedure.job import Job, city_supply, own_pump
 from wintertight.procedure.run_on import OutletPlan
 from wintertight.procedure.steps import Step
 from wintertight.proof.claims import PartProof
@@ -89,6 +91,26 @@ class Asked:
         if self.before is not None and network is self.careful:
             return self.before.now
         return replay(network, arriving_state(network), self.earlier).end
+
+    def job_at_inlet(self, setting: str, what: str) -> Job:
+        """Give the job of what goes on the city inlet.
+
+        Args:
+            setting: what the inlet's hose is set to.
+            what: what goes on it, for the message.
+
+        Returns:
+            The job.
+
+        Raises:
+            ChoiceError: the coach has no city inlet.
+        """
+        enters = city_supply(self.card, self.careful, setting)
+        if enters is None:
+            message = f"this coach has no city inlet; expected one for {what} to go on"
+            raise ChoiceError(message)
+        pump = own_pump(self.card, self.careful)
+        return Job(self.card, self.careful, self.product, pump, enters)
 
     def bench(self, state: State) -> Bench:
         """Give the bench for one state on the careful side."""
