@@ -2,12 +2,11 @@
 
 # ruff: noqa: PLC0415 - heavy layers load only with their command, so that help stays quick
 
-from typing import TYPE_CHECKING, Annotated
-
-import typer
+from typing import TYPE_CHECKING
 
 from wintertight.cli.answer import Answer, json_text
 from wintertight.cli.asked import language_named, system_named
+from wintertight.cli.options import AsJson, CardFile, Language, Low, ScreenUnits, ShopFile
 from wintertight.cli.plan import design_low_degC
 from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, shop_list
 
@@ -24,22 +23,12 @@ LITRE_M3 = 1e-3
 
 def antifreeze(  # noqa: PLR0913 - one parameter for each option
     *,
-    card: Annotated[str, typer.Argument(metavar="CARD.toml", help="the coach's card")],
-    low: Annotated[
-        str | None,
-        typer.Option("--low", metavar="T", help="design low, such as -20F; else the card's"),
-    ] = None,
-    shop: Annotated[
-        str | None,
-        typer.Option("--shop", metavar="FILE", help="the shop's list; else shop.toml by the card"),
-    ] = None,
-    language: Annotated[
-        str, typer.Option("--language", metavar="en|es|fr", help="language of every sentence")
-    ] = "en",
-    units: Annotated[
-        str, typer.Option("--units", metavar="us|metric", help="units of the screen")
-    ] = "us",
-    as_json: Annotated[bool, typer.Option("--json", help="print one JSON object")] = False,
+    card: CardFile,
+    low: Low = None,
+    shop: ShopFile = None,
+    language: Language = "en",
+    units: ScreenUnits = "us",
+    as_json: AsJson = False,
 ) -> Answer:
     """Tell which antifreeze of the list suits, how strong it must come out, and what it costs."""
     from wintertight.coach.load import load_card

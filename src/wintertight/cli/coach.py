@@ -9,6 +9,7 @@ import typer
 
 from wintertight.cli.answer import Answer, json_text
 from wintertight.cli.asked import language_named, system_named
+from wintertight.cli.options import AsJson, CardFile, Language
 
 SCHEMA = "wintertight/check/1"
 
@@ -18,14 +19,12 @@ app = typer.Typer(help="check a card, or print what one may hold")
 @app.command("check")
 def check(
     *,
-    card: Annotated[str, typer.Argument(metavar="CARD.toml", help="the coach's card")],
-    language: Annotated[
-        str, typer.Option("--language", metavar="en|es|fr", help="language of every sentence")
-    ] = "en",
+    card: CardFile,
+    language: Language = "en",
     units: Annotated[
         str, typer.Option("--units", metavar="us|metric", help="units of every sentence")
     ] = "us",
-    as_json: Annotated[bool, typer.Option("--json", help="print one JSON object")] = False,
+    as_json: AsJson = False,
 ) -> Answer:
     """Read a card, and name what is readable and yet deserves a word."""
     from wintertight.coach.findings import findings

@@ -12,6 +12,7 @@ import typer
 
 from wintertight.cli.answer import NOT_SAFE, SAFE_TO_LEAVE, Answer, json_text
 from wintertight.cli.asked import language_named, quantity, system_named
+from wintertight.cli.options import AsJson, Language, ScreenUnits
 from wintertight.cli.stock import BESIDE, BUNDLED, BUNDLED_NOTE, named_product, shop_list
 from wintertight.errors import InputError, Place, UnreadableFile
 
@@ -48,12 +49,8 @@ def fleet(  # noqa: PLR0913 - one parameter for each option
         str | None,
         typer.Option("--shop", metavar="FILE", help="the shop's list; else shop.toml by the cards"),
     ] = None,
-    language: Annotated[
-        str, typer.Option("--language", metavar="en|es|fr", help="language of every sentence")
-    ] = "en",
-    units: Annotated[
-        str, typer.Option("--units", metavar="us|metric", help="units of the screen")
-    ] = "us",
+    language: Language = "en",
+    units: ScreenUnits = "us",
     workers: Annotated[
         int | None,
         typer.Option("--workers", metavar="N", min=1, help="cards planned at once; else the cores"),
@@ -70,7 +67,7 @@ def fleet(  # noqa: PLR0913 - one parameter for each option
     strict: Annotated[
         bool, typer.Option("--strict", help="exit with 3 unless every verdict is safe")
     ] = False,
-    as_json: Annotated[bool, typer.Option("--json", help="print one JSON object")] = False,
+    as_json: AsJson = False,
 ) -> Answer:
     """Plan every card of a folder, and add up antifreeze, work and jugs."""
     from wintertight.cli.fleet_pool import Job, planned_rows

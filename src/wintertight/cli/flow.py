@@ -9,6 +9,7 @@ import typer
 
 from wintertight.cli.answer import Answer, columns, json_text
 from wintertight.cli.asked import choice
+from wintertight.cli.options import AsJson, CardFile
 from wintertight.cli.settings import opened, set_as_asked, with_source
 from wintertight.units import in_words
 
@@ -27,7 +28,7 @@ NOT_REACHED = "shut off from every source and from the open air"
 
 def flow(  # noqa: PLR0913 - one parameter for each option
     *,
-    card: Annotated[str, typer.Argument(metavar="CARD.toml", help="the coach's card")],
+    card: CardFile,
     outlets: Annotated[
         list[str],
         typer.Option(
@@ -49,7 +50,7 @@ def flow(  # noqa: PLR0913 - one parameter for each option
         str | None,
         typer.Option("--source", metavar="pump|city|hand", help="where the water comes from"),
     ] = None,
-    as_json: Annotated[bool, typer.Option("--json", help="print one JSON object")] = False,
+    as_json: AsJson = False,
 ) -> Answer:
     """Give the steady flow of water at 20 °C through every line, with some outlets open."""
     from wintertight.coach.load import load_card

@@ -8,6 +8,7 @@ import typer
 
 from wintertight.cli.answer import Answer, columns, json_text
 from wintertight.cli.asked import one_of, quantity
+from wintertight.cli.options import AsJson
 from wintertight.errors import ChoiceError, OutOfRange
 from wintertight.units import celsius_to_fahrenheit
 
@@ -34,7 +35,7 @@ def fluid(
     at: Annotated[
         str, typer.Option("--at", metavar="T", help="temperature, such as -20F or -29degC")
     ] = USUAL,
-    as_json: Annotated[bool, typer.Option("--json", help="print one JSON object")] = False,
+    as_json: AsJson = False,
 ) -> Answer:
     """Say when a mixture freezes, when its slush bursts, and how it flows; water if none given."""
     given = {

@@ -9,6 +9,16 @@ import typer
 
 from wintertight.cli.answer import NOT_SAFE, SAFE_TO_LEAVE, Answer, json_text
 from wintertight.cli.asked import choice, language_named, quantity, system_named
+from wintertight.cli.options import (
+    AsJson,
+    CardFile,
+    Language,
+    Low,
+    PlaceName,
+    ProductName,
+    Regulator,
+    ShopFile,
+)
 from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, air_of, place_named, product_for, shop_list
 from wintertight.cli.written import can_be_written, write_whole
 from wintertight.errors import Place, QuantityError
@@ -30,26 +40,15 @@ SCHEMA = "wintertight/plan/1"
 
 def plan(  # noqa: PLR0913 - one parameter for each option
     *,
-    card: Annotated[str, typer.Argument(metavar="CARD.toml", help="the coach's card")],
-    low: Annotated[
-        str | None,
-        typer.Option("--low", metavar="T", help="design low, such as -20F; else the card's"),
-    ] = None,
+    card: CardFile,
+    low: Low = None,
     method: Annotated[
         str,
         typer.Option("--method", metavar="M", help="how it is done; see methods"),
     ] = "pump",
-    product: Annotated[
-        str | None,
-        typer.Option("--product", metavar="NAME", help="antifreeze of the list; else the card's"),
-    ] = None,
-    shop: Annotated[
-        str | None,
-        typer.Option("--shop", metavar="FILE", help="the shop's list; else shop.toml by the card"),
-    ] = None,
-    language: Annotated[
-        str, typer.Option("--language", metavar="en|es|fr", help="language of every sentence")
-    ] = "en",
+    product: ProductName = None,
+    shop: ShopFile = None,
+    language: Language = "en",
     units: Annotated[
         str, typer.Option("--units", metavar="us|metric", help="units of screen and job sheet")
     ] = "us",
@@ -66,14 +65,8 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     wrong: Annotated[
         bool, typer.Option("--wrong", help="also what can stand wrongly, and what comes of it")
     ] = False,
-    place: Annotated[
-        str | None,
-        typer.Option("--place", metavar="NAME", help="of the list, or bay, lot, yard, driveway"),
-    ] = None,
-    regulator: Annotated[
-        str | None,
-        typer.Option("--regulator", metavar="P", help="air pressure, at most 50 psi"),
-    ] = None,
+    place: PlaceName = None,
+    regulator: Regulator = None,
     start: Annotated[
         str | None,
         typer.Option("--start", metavar="T", help="warmth of the coach before a freeze hold"),
@@ -95,7 +88,7 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     strict: Annotated[
         bool, typer.Option("--strict", help="exit with 3 unless the verdict is safe")
     ] = False,
-    as_json: Annotated[bool, typer.Option("--json", help="print one JSON object")] = False,
+    as_json: AsJson = False,
 ) -> Answer:
     """Plan one coach: what to do, how much antifreeze and time, and is it safe then?"""
     from wintertight.coach.load import load_card

@@ -8,6 +8,7 @@ import typer
 
 from wintertight.cli.answer import NOT_SAFE, SAFE_TO_LEAVE, Answer, json_text
 from wintertight.cli.asked import language_named, system_named
+from wintertight.cli.options import AsJson, CardFile, Language, Low, ShopFile
 from wintertight.cli.plan import SCHEMA, design_low_degC
 from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, BY_OPTION, product_for, shop_list
 from wintertight.errors import Place
@@ -21,25 +22,17 @@ NOT_YET = "not worked out yet"
 
 def prove(  # noqa: PLR0913 - one parameter for each option
     *,
-    card: Annotated[str, typer.Argument(metavar="CARD.toml", help="the coach's card")],
+    card: CardFile,
     done: Annotated[
         str, typer.Option("--done", metavar="RECORD.json", help="the record of what was done")
     ],
-    low: Annotated[
-        str | None,
-        typer.Option("--low", metavar="T", help="design low, such as -20F; else the card's"),
-    ] = None,
+    low: Low = None,
     product: Annotated[
         str | None,
         typer.Option("--product", metavar="NAME", help="else the record's, else the card's"),
     ] = None,
-    shop: Annotated[
-        str | None,
-        typer.Option("--shop", metavar="FILE", help="the shop's list; else shop.toml by the card"),
-    ] = None,
-    language: Annotated[
-        str, typer.Option("--language", metavar="en|es|fr", help="language of every sentence")
-    ] = "en",
+    shop: ShopFile = None,
+    language: Language = "en",
     units: Annotated[
         str, typer.Option("--units", metavar="us|metric", help="units of every sentence")
     ] = "us",
@@ -47,7 +40,7 @@ def prove(  # noqa: PLR0913 - one parameter for each option
     strict: Annotated[
         bool, typer.Option("--strict", help="exit with 3 unless the verdict is safe")
     ] = False,
-    as_json: Annotated[bool, typer.Option("--json", help="print one JSON object")] = False,
+    as_json: AsJson = False,
 ) -> Answer:
     """Prove part by part what a record says was done: is nothing left that bursts?"""
     from wintertight.coach.load import load_card
