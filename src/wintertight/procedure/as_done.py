@@ -21,11 +21,11 @@ from wintertight.procedure.methods.table import FIRST_AID, METHODS
 from wintertight.procedure.plan import Plan, plan_coach, refused_orders
 from wintertight.procedure.readings import check_reading, with_reading
 from wintertight.procedure.record import Event, Record
-from wintertight.procedure.steps import PlannedStep, Step
+from wintertight.procedure.steps import PlannedStep, Step, part_of
 from wintertight.proof.claims import Evidence, PartProof, verdict_of
 from wintertight.proof.judge import Bench, prove_parts
 
-Pairs = list[tuple[Event, Step]]
+Pairs = tuple[tuple[Event, Step], ...]
 
 
 @dataclass(frozen=True, eq=False)
@@ -37,12 +37,14 @@ class AsDone:
         planned: the plan it was done by.
         unknown: ids of steps the record does not speak of; they count as not done.
         done: the steps that were done, in the order of the record.
+        events: every event, with its step as recorded.
     """
 
     plan: Plan
     planned: Plan
     unknown: tuple[str, ...]
     done: tuple[Step, ...]
+    events: Pairs
 
 
 def prove_record(
@@ -77,10 +79,10 @@ def prove_record(
     planned = plan_coach(card, product, low_degC, _method_of(record, name))
     by_id = {p.step.id: p for p in planned.steps}
     careful = planned.careful.network
-    pairs = [(e, _as_recorded(e, by_id, careful, name)) for e in record.in_order()]
+    pairs = tuple((e, _as_recorded(e, by_id, careful, name)) for e in record.in_order())
     for event, _ in pairs:
         check_reading(event, name)
-    done_pairs = [(event, step) for event, step in pairs if event.result == "done"]
+    done_pairs = tuple((event, step) for event, step in pairs if event.result == "done")
     done = tuple(step for _, step in done_pairs)
     trace = replay(careful, arriving_state(careful), [a for s in done for a in s.actions])
     bench = Bench(card, careful, trace.end, low_degC, product)
@@ -109,7 +111,7 @@ def prove_record(
     )
     spoken_of = {step.id for _, step in pairs}
     unknown = tuple(i for i, p in by_id.items() if i not in spoken_of and p.step.actions)
-    return AsDone(plan, planned, unknown, done)
+    return AsDone(plan, planned, unknown, done, pairs)
 
 
 def _method_of(record: Record, name: str) -> str:
@@ -170,7 +172,7 @@ def _is_done_to(step: Step, part: str | None) -> bool:
     """Tell whether a part is one the step is done to; a reading may be taken anywhere."""
     if part is None or not step.part or part == step.part:
         return True
-    return part in {a.part for a in step.actions} | {_part_of(a.part) for a in step.actions}
+    return part in {a.part for a in step.actions} | {part_of(a.part) for a in step.actions}
 
 
 def _set_otherwise(event: Event, step: Step, network: CoachNetwork, name: str) -> Step:
@@ -213,7 +215,7 @@ def _with_evidence(
         ticked = event.result == "done" and step.actions
         if ticked and step.outlet and bench.network.controls[step.outlet].thing == "tap":
             last_tap = step.outlet
-        part = proofs.get(_part_of(step.part))
+        part = proofs.get(part_of(step.part))
         if ticked and part is not None:
             more = Evidence("attested", "done as recorded", {"step": step.id})
             proofs[part.id] = replace(part, evidence=(*part.evidence, more))
@@ -230,12 +232,7 @@ def _read_parts(outlet: str, card: Card) -> Iterator[str]:
 
     What a line holds is never stronger than what came out of its tap.
     """
-    yield _part_of(outlet)
+    yield part_of(outlet)
     for line in card.lines:
         if outlet and outlet in {str(line.start), str(line.end)}:
             yield line.id
-
-
-def _part_of(control: str) -> str:
-    """Give the part a control or outlet belongs to: kitchen.hot is the kitchen's."""
-    return control.partition(".")[0].partition("/")[0]

@@ -169,13 +169,14 @@ def planned_as(
     steps, trace, outlets = worked.steps, worked.trace, worked.outlets
     arrives = replace(asked.arrives(asked.best), marks=trace.start.marks)
     best = replay(asked.best, arrives, actions_of(steps))
-    planned = _with_numbers(card, steps, best, outlets, asked.best)
+    strength = 1.0 - product.contents().water
+    telling = telling_outlets(card, asked.best, best, asked.drawn, strength)
+    planned = _with_numbers(steps, best, outlets, telling)
     if with_missed_steps:
         outcomes = missed_steps(asked, steps, trace.start.marks)
         planned = tuple(
             replace(step, if_missed=missed) for step, missed in zip(planned, outcomes, strict=True)
         )
-    strength = 1.0 - product.contents().water
     used = fill_draws(asked.drawn, best, strength)
     blowing_s = sum(m.outcome.seconds for m in best.moments if m.action.verb == "blow")
     antifreeze = Band.of(used.antifreeze_m3)
@@ -216,16 +217,14 @@ def check_choice(method: str, product: Product) -> None:
 
 
 def _with_numbers(
-    card: Card,
     steps: tuple[Step, ...],
     best: Trace,
     outlets: tuple[OutletPlan, ...],
-    network: CoachNetwork,
+    telling: frozenset[str],
 ) -> tuple[PlannedStep, ...]:
     seen = {m.action.part: m.outcome.run for m in best.moments if m.outcome.run}
     blows = {m.action.part: m.outcome.sweep for m in best.moments if m.outcome.sweep}
     run_on = {o.outlet: o.run_on_s for o in outlets}
-    telling = telling_outlets(card, network, best)
     return tuple(
         PlannedStep(
             n=n,

@@ -83,11 +83,13 @@ class Ran:
     Attributes:
         colour_m3: until colour showed [m3].
         on_m3: after it [m3].
+        colour_s: how long it took until colour showed [s].
         seconds: how long both took [s].
     """
 
     colour_m3: Array
     on_m3: Array
+    colour_s: Array
     seconds: Array
 
 
@@ -156,10 +158,12 @@ def ran(sizes: Sizes, moment: Moment, before: State) -> Ran | None:
     on_s = asked_s * drawn.counting + drawn.seeing_s
     took_s = seen.seconds - seen.first_colour_s
     on_m3_s = (seen.volume_m3 - seen.first_colour_m3) / took_s if asked_s else seen.flow_m3_s
+    colour_s = seen.first_colour_s * later / flow
     return Ran(
         colour_m3=seen.first_colour_m3 * later,
         on_m3=on_s * flow * on_m3_s,
-        seconds=seen.first_colour_s * later / flow + on_s,
+        colour_s=colour_s,
+        seconds=colour_s + on_s,
     )
 
 

@@ -102,3 +102,8 @@ class PlannedStep:
     handling_s: float = 0.0
     telling: bool = False
     if_missed: Missed | None = None
+
+
+def part_of(control: str) -> str:
+    """Give the part a control or outlet belongs to: kitchen.hot is the kitchen's."""
+    return control.partition(".")[0].partition("/")[0]

@@ -3,7 +3,6 @@ from wintertight.flow.actions import Action
 from wintertight.flow.build import build_network
 from wintertight.flow.replay import replay
 from wintertight.flow.state import State, arriving_state
-from wintertight.procedure.telling import telling_outlets
 from wintertight.procedure.walking import distances_m3, walking_order
 
 NETWORK = build_network(card(SMALL))
@@ -71,16 +70,3 @@ def test_a_check_is_no_way_back() -> None:
     far = distances_m3(NETWORK, stands(), "kitchen.cold")
     assert "pump.in" not in far
     assert "city-tee" in far
-
-
-def test_the_telling_outlets_take_long_enough_to_be_timed() -> None:
-    """Guards the few outlets worth a stopwatch: one a side, each seconds away from its colour."""
-    plan = planned()
-    telling = telling_outlets(plan.card, plan.best.network, plan.best)
-    assert telling == {s.step.outlet for s in plan.steps if s.telling}
-    first = {s.step.outlet: s.run.first_colour_s for s in plan.steps if s.run}
-    assert 2 <= len(telling) <= 4
-    assert all((first[outlet] or 0.0) >= 3.0 for outlet in telling)
-    for side in ("hot", "cold"):
-        timed = [o for o in first if o and o.endswith(side) and not o.startswith("outside")]
-        assert max(timed, key=lambda o: first[o] or 0.0) in telling
