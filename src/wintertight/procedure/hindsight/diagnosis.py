@@ -9,6 +9,7 @@ by its chance.
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 import numpy.typing as npt
@@ -18,7 +19,6 @@ from wintertight.procedure.chances import (
     NOT_TIMED_IF_FORGOTTEN,
     SLIP,
     TICKED_WITHOUT,
-    TIMED_WITHIN_S,
     UNKNOWN,
 )
 from wintertight.procedure.hindsight.explanations import Explanation
@@ -47,6 +47,9 @@ AT_ONCE = (0.7, 0.4)
 ODD = 2e-3
 """Chance that a time is written down as at once, or the other way round, for no reason [1]; common
 practice."""
+
+LOGISTIC = 1.702
+"""Slope with which a logistic curve comes nearest to a normal one [1]."""
 
 FEWEST = 25
 """Fewest draws of which a cloud is made [1]."""
@@ -157,64 +160,115 @@ def _missing(foreseen: Foreseen, outlet: str) -> float:
 def _at_once(foreseen: Foreseen, outlet: str) -> float:
     """Give the chance that colour at an outlet is written down as at once [1]."""
     colour_s = foreseen.colour_s.get(outlet)
-    if colour_s is None:
-        return 0.0
+    return 0.0 if colour_s is None else _called_at_once(foreseen, outlet)
+
+
+@lru_cache(maxsize=65536)
+def _called_at_once(foreseen: Foreseen, outlet: str) -> float:
+    colour_s = foreseen.colour_s[outlet]
     within_s, sharp_s = AT_ONCE
     off = np.where(np.isnan(colour_s), np.inf, (colour_s - within_s) / sharp_s)
-    return float(np.mean(1.0 / (1.0 + np.exp(np.clip(1.702 * off, -50.0, 50.0)))))
+    return float(np.mean(1.0 / (1.0 + np.exp(np.clip(LOGISTIC * off, -50.0, 50.0)))))
+
+
+Row = tuple[str, str]
+"""What was measured: seconds to colour, seconds run on, jugs or strength; and where."""
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class Cloud:
+    """What an explanation foresees of some values, as a normal distribution.
+
+    Attributes:
+        rows: the values that it foresees at all.
+        mean: their means, shape (rows,).
+        covariance: by the draws, and by what the engine may be off, shape (rows, rows).
+        log_is_so: logarithm of the chance that there is something to measure in all of them.
+    """
+
+    rows: tuple[Row, ...]
+    mean: Array
+    covariance: Array
+    log_is_so: float
+
+
+@lru_cache(maxsize=4096)
+def cloud_of(foreseen: Foreseen, rows: tuple[Row, ...], jugs: tuple[tuple[int, int], ...]) -> Cloud:
+    """Give what an explanation foresees of what was measured.
+
+    Args:
+        foreseen: what it lets one expect.
+        rows: what was measured; jugs are named by their place in ``jugs``.
+        jugs: first and last step between each two counts of jugs.
+
+    Returns:
+        The cloud. A time to a colour that hardly ever comes is not in it.
+    """
+    known, draws, off = [], list[Array](), list[float]()
+    for what, where in rows:
+        found = _draws_of(foreseen, what, where, jugs)
+        if found is None or np.isfinite(found).sum() < FEWEST:
+            continue
+        known.append((what, where))
+        draws.append(found)
+        off.append(_own(foreseen, what, where, float(np.nanmean(found))))
+    if not known:
+        return Cloud((), np.zeros(0), np.zeros((0, 0)), 0.0)
+    cloud = np.array(draws)
+    whole = np.isfinite(cloud).all(axis=0)
+    share = float(whole.mean())
+    cloud = cloud[:, whole] if whole.sum() >= FEWEST else np.nan_to_num(cloud, nan=0.0)
+    covariance = np.atleast_2d(np.cov(cloud)) + np.diag(np.square(off))
+    return Cloud(tuple(known), cloud.mean(axis=1), covariance, math.log(max(share, ODD)))
+
+
+def _draws_of(
+    foreseen: Foreseen, what: str, where: str, jugs: tuple[tuple[int, int], ...]
+) -> Array | None:
+    """Give what an explanation foresees of one value, shape (draws,)."""
+    if what == "colour":
+        return foreseen.written_s.get(where)
+    if what == "run on":
+        return foreseen.run_on_s.get(where)
+    if what == "jugs":
+        first, last = jugs[int(where)]
+        return np.asarray(np.sum(foreseen.step_m3[first : last + 1], axis=0))
+    shares = foreseen.strength.get(where, np.zeros(len(foreseen.step_m3[0])))
+    return np.full(len(shares), ANY_SHARE[0]) if _any_share(foreseen, where) else shares
+
+
+def _any_share(foreseen: Foreseen, where: str) -> bool:
+    explanation = foreseen.explanation
+    return explanation.cause == UNKNOWN or explanation.outlet == where
+
+
+def _own(foreseen: Foreseen, what: str, where: str, mean: float) -> float:
+    """Give what the engine may be off, in the unit of the value."""
+    if what == "colour":
+        return TIME_WITHIN * mean
+    if what == "jugs":
+        return VOLUME_WITHIN * mean
+    if what == "run on":
+        return 0.0
+    if _any_share(foreseen, where):
+        return ANY_SHARE[1]
+    return STRETCHED if foreseen.explanation.cause == "weak product" else SHARE_WITHIN
 
 
 def _log_cloud(foreseen: Foreseen, observed: Observed) -> float:
     """Give the logarithm of the density of all that was measured, taken together."""
-    unknown = foreseen.explanation.cause == UNKNOWN
-    log, rows = 0.0, list[tuple[Array, float, float]]()
-    for outlet, seconds in observed.colour_s.items():
-        written_s = foreseen.written_s.get(outlet)
-        if seconds == 0.0:
-            continue
-        if written_s is None or np.isfinite(written_s).sum() < FEWEST:
-            log += math.log(SLIP / LONGEST_S)
-            continue
-        log += math.log(float(np.isfinite(written_s).mean()))
-        rows.append(
-            (written_s, seconds, _off(TIME_WITHIN * float(np.nanmean(written_s)), TIMED_WITHIN_S))
-        )
-    for outlet, seconds in observed.run_on_s.items():
-        if outlet in foreseen.run_on_s:
-            rows.append((foreseen.run_on_s[outlet], seconds, TIMED_WITHIN_S))
-    for jugs in observed.jugs:
-        used = np.sum(foreseen.step_m3[jugs.first : jugs.last + 1], axis=0)
-        rows.append(
-            (used, jugs.volume_m3, _off(VOLUME_WITHIN * float(np.nanmean(used)), jugs.sd_m3))
-        )
-    rows += _read(foreseen, observed)
-    if not rows:
+    measured = observed.measured
+    rows = tuple(measured)
+    counts = tuple((jugs.first, jugs.last) for jugs in observed.jugs)
+    cloud = cloud_of(foreseen, rows, counts)
+    strange = sum(what == "colour" for what, _ in rows if (what, _) not in cloud.rows)
+    log = cloud.log_is_so + strange * math.log(SLIP / LONGEST_S)
+    if not cloud.rows:
         return log
-    cloud = np.array([row for row, _, _ in rows])
-    whole = np.isfinite(cloud).all(axis=0)
-    cloud = cloud[:, whole] if whole.sum() >= FEWEST else np.nan_to_num(cloud, nan=0.0)
-    covariance = np.atleast_2d(np.cov(cloud)) + np.diag([sd**2 for _, _, sd in rows])
-    off = np.array([value for _, value, _ in rows]) - cloud.mean(axis=1)
-    return log + _log_student(off, covariance * (BROAD**2 if unknown else 1.0))
-
-
-def _read(foreseen: Foreseen, observed: Observed) -> Iterator[tuple[Array, float, float]]:
-    """Give what is foreseen of each reading, what was read, and how far apart they may be."""
-    cause = foreseen.explanation.cause
-    for read in observed.strengths:
-        shares, own = foreseen.strength.get(read.outlet), SHARE_WITHIN
-        if shares is None:
-            shares = np.zeros(len(foreseen.step_m3[0]))
-        if cause == UNKNOWN or foreseen.explanation.outlet == read.outlet:
-            mean, own = ANY_SHARE
-            shares = np.full(len(shares), mean)
-        if cause == "weak product":
-            own = STRETCHED
-        yield shares, read.share, _off(own, read.sd)
-
-
-def _off(*sds: float) -> float:
-    return math.hypot(*sds)
+    value, sd = np.array([measured[row] for row in cloud.rows]).T
+    broad = BROAD**2 if foreseen.explanation.cause == UNKNOWN else 1.0
+    covariance = broad * (cloud.covariance + np.diag(np.square(sd)))
+    return log + _log_student(value - cloud.mean, covariance)
 
 
 def _log_student(off: Array, covariance: Array) -> float:

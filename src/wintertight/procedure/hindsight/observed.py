@@ -2,8 +2,9 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
 
-from wintertight.procedure.chances import COUNTED_WITHIN_M3
+from wintertight.procedure.chances import COUNTED_WITHIN_M3, TIMED_WITHIN_S
 from wintertight.procedure.record import Event
 from wintertight.procedure.steps import PlannedStep, Step
 
@@ -42,7 +43,7 @@ class Jugs:
     sd_m3: float
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Observed:
     """What was observed at a job.
 
@@ -63,6 +64,21 @@ class Observed:
     untimed: frozenset[str] = frozenset()
     jugs: tuple[Jugs, ...] = ()
     strengths: tuple[Strength, ...] = ()
+
+    @cached_property
+    def measured(self) -> Mapping[tuple[str, str], tuple[float, float]]:
+        """What was measured and where, with its standard deviation; jugs by their place."""
+        found: dict[tuple[str, str], tuple[float, float]] = {}
+        for outlet, seconds in self.colour_s.items():
+            if seconds > 0.0:
+                found["colour", outlet] = (seconds, TIMED_WITHIN_S)
+        for outlet, seconds in self.run_on_s.items():
+            found["run on", outlet] = (seconds, TIMED_WITHIN_S)
+        for place, jugs in enumerate(self.jugs):
+            found["jugs", str(place)] = (jugs.volume_m3, jugs.sd_m3)
+        for read in self.strengths:
+            found["strength", read.outlet] = (read.share, read.sd)
+        return found
 
     @property
     def is_something(self) -> bool:
