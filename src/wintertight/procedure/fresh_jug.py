@@ -139,7 +139,7 @@ def _weaker(found: Product, printed: Product, reading: Reading) -> Product:
     plain = full.ethanol == 0.0
     if full.glycol > 0.0 and not plain:
         return found  # a blend is never shown to hold anyway
-    shown = shown_by(printed, reading)
+    shown = _shown(printed, reading)
     if shown is None:
         return found
     share, weakest = shown
@@ -151,7 +151,7 @@ def _weaker(found: Product, printed: Product, reading: Reading) -> Product:
     return replace(found, ethanol=min(weakest, found.ethanol or 0.0))
 
 
-def shown_by(product: Product, reading: Reading) -> tuple[float, float] | None:
+def _shown(product: Product, reading: Reading) -> tuple[float, float] | None:
     """Give the most antifreeze a reading of the jug allows a product.
 
     Args:
@@ -202,7 +202,9 @@ def _rated_less(found: Product, printed: Product, reading: Reading) -> Product:
     return replace(found, burst_rating_degC=burst, freeze_rating_degC=freeze)
 
 
-def poured_instead(actions: tuple[Action, ...], planned: Product, real: Product) -> Iterable[Action]:
+def poured_instead(
+    actions: tuple[Action, ...], planned: Product, real: Product
+) -> tuple[Action, ...]:
     """Give actions with the real product in place of the planned one."""
     was, now = planned.contents(), real.contents()
-    return (replace(a, contents=now) if a.contents == was else a for a in actions)
+    return tuple(replace(a, contents=now) if a.contents == was else a for a in actions)

@@ -97,24 +97,30 @@ def check_reading(event: Event, name: str = "record") -> None:
 
 def _fault(reading: Reading) -> _Fault:
     """Give the field at fault and what was expected, or None."""
-    known = READ_WITH[reading.kind]
-    if reading.instrument is not None and reading.instrument not in known:
-        return "instrument", f"expected {' or '.join(known)} for '{reading.kind}'"
-    sample = reading.kind == "freeze sample"
-    if sample is not (reading.looked is not None):
-        if sample:
-            return "looked", "expected how the sample looked: liquid, slush or solid"
-        return "looked", "only a freeze sample looks so; expected the kind 'freeze sample'"
-    if reading.value is None:
-        return ("value", "expected the temperature of the freezer") if sample else None
-    if isinstance(reading.value, bool) is not (reading.kind == "looks pink"):
-        expected = "true or false" if reading.kind == "looks pink" else "a number"
-        return "value", f"expected {expected} for '{reading.kind}'"
+    fault = _form_fault(reading)
+    if fault or reading.value is None or reading.kind == "looks pink":
+        return fault
     if reading.kind == "glycol share":
         return _share_fault(reading)
-    if reading.kind == "pressure":
-        return _pressure_fault(reading)
-    return None if reading.kind == "looks pink" else _temperature_fault(reading)
+    return _pressure_fault(reading) if reading.kind == "pressure" else _temperature_fault(reading)
+
+
+def _form_fault(reading: Reading) -> _Fault:
+    """Give what does not go with the kind of reading, whatever its value."""
+    known, kind = READ_WITH[reading.kind], reading.kind
+    if reading.instrument is not None and reading.instrument not in known:
+        return "instrument", f"expected {' or '.join(known)} for '{kind}'"
+    if kind == "freeze sample" and reading.looked is None:
+        return "looked", "expected how the sample looked: liquid, slush or solid"
+    if kind != "freeze sample" and reading.looked is not None:
+        return "looked", "only a freeze sample looks so; expected the kind 'freeze sample'"
+    if reading.value is None:
+        missing = kind == "freeze sample"
+        return ("value", "expected the temperature of the freezer") if missing else None
+    if isinstance(reading.value, bool) is not (kind == "looks pink"):
+        expected = "true or false" if kind == "looks pink" else "a number"
+        return "value", f"expected {expected} for '{kind}'"
+    return None
 
 
 def _share_fault(reading: Reading) -> _Fault:

@@ -4,7 +4,8 @@ from wintertight.coach.kinds import Pocket
 from wintertight.errors import RecordError
 from wintertight.fluids.contents import Contents
 from wintertight.fluids.product import Product
-from wintertight.procedure.readings import check_reading, glycol_share, with_reading
+from wintertight.procedure.instruments import check_reading, glycol_share
+from wintertight.procedure.readings import with_reading
 from wintertight.procedure.record import Event, Reading
 from wintertight.proof.claims import PartProof
 
