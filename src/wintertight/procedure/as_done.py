@@ -18,7 +18,7 @@ from wintertight.procedure.fresh_jug import is_of_jug, jug_readings
 from wintertight.procedure.instruments import check_reading
 from wintertight.procedure.methods.table import FIRST_AID, METHODS
 from wintertight.procedure.plan import Plan, plan_coach, refused_orders
-from wintertight.procedure.readings import with_jug, with_reading
+from wintertight.procedure.readings import with_reading
 from wintertight.procedure.record import Event, Reading, Record
 from wintertight.procedure.steps import PlannedStep, Step
 from wintertight.proof.claims import Evidence, PartProof, verdict_of
@@ -84,10 +84,9 @@ def prove_record(
     jugs = jug_readings(pairs)
     filled = fill_as_done(card, careful, done, low_degC, product, jugs=jugs)
     trace, best, poured = filled.trace, filled.best, filled.bench.product or product
-    parts = tuple(with_jug(part, product, jugs, low_degC) for part in filled.parts)
-    parts = _with_evidence(parts, pairs, filled.bench, poured, jugs)
+    parts = _with_evidence(filled.parts, pairs, filled.bench, poured, jugs)
     steps = tuple(_steps_as_done(by_id, done_pairs, best))
-    used = fill_draws(filled.drawn, best, 1.0 - poured.contents().water)
+    used = fill_draws(filled.drawn, best, 1.0 - product.contents().water)
     blowing_s = sum(m.outcome.seconds for m in best.moments if m.action.verb == "blow")
     plan = replace(
         planned,

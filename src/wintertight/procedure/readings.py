@@ -23,7 +23,6 @@ from wintertight.procedure.instruments import (
 from wintertight.procedure.record import Reading
 from wintertight.procedure.samples import PALEST_PINK, likelihood_pink, strongest_with_ice
 from wintertight.proof.claims import Evidence, PartProof
-from wintertight.proof.judge import MOSTLY
 
 ALIKE, ALIKE_AT_LEAST = 0.95, 0.90
 """From these shares of the jug's reading up, as read and on its doubtful side, an outlet counts as
@@ -85,11 +84,8 @@ def with_jug(
         low_degC: design low [degC].
 
     Returns:
-        The part with the readings among its evidence, if it was filled; never safer.
+        The part with the readings among its evidence; never safer.
     """
-    held = part.worst if part.worst.air < MOSTLY else part.mean
-    if held.glycol + held.ethanol + held.rated <= 0.0 or part.claim in {"drained", "removed"}:
-        return part
     for reading in jugs:
         part = _with_jug(part, printed, reading, low_degC)
     return part
