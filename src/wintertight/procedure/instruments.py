@@ -4,6 +4,7 @@ import math
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from wintertight.coach.faults import printable
 from wintertight.errors import Place, RecordError
 from wintertight.fluids.glycol import liquidus_glycol, volume_share_glycol
 from wintertight.procedure.record import Event, Instrument, Reading, ReadingKind
@@ -92,7 +93,8 @@ def check_reading(event: Event, name: str = "record") -> None:
     fault = _fault(event.reading)
     if fault:
         field, message = fault
-        raise RecordError(message, Place(name, None, f"events[{event.id}].reading.{field}"))
+        where = f"events[{printable(event.id)}].reading.{field}"
+        raise RecordError(printable(message), Place(name, None, where))
 
 
 def _fault(reading: Reading) -> _Fault:
