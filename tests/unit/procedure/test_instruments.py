@@ -2,9 +2,11 @@ from typing import Any
 
 import pytest
 
+from tests.architecture.markdown import blocks
+from tests.architecture.tree import ROOT
 from wintertight.errors import RecordError
 from wintertight.procedure.instruments import check_reading, glycol_share, weakest_share
-from wintertight.procedure.record import Event, Reading
+from wintertight.procedure.record import Event, Reading, read_record
 
 
 @pytest.mark.parametrize(
@@ -122,3 +124,14 @@ def test_a_freezing_point_is_the_share_of_the_printed_table(degF: float, printed
     reading = Reading(kind="freezing point", value=degF, unit="degF")
     # Half of the last digit of the share, and of the temperature where the table is steepest.
     assert glycol_share(reading) == pytest.approx(printed, abs=0.0005 + 0.0001)
+
+
+def test_the_manual_shows_readings_that_are_taken() -> None:
+    """Guards the records shown in the manual: each can be read, and its readings can be."""
+    page = (ROOT / "docs" / "manual.md").read_text(encoding="utf-8")
+    records = [b.text for b in blocks(page) if "wintertight/record/1" in b.text]
+    events = [event for text in records for event in read_record(text).events]
+    for event in events:
+        check_reading(event)
+    kinds = {event.reading.kind for event in events if event.reading}
+    assert kinds >= {"glycol share", "freeze sample"}
