@@ -2,7 +2,7 @@ from dataclasses import replace
 from functools import cache
 from typing import Any
 
-from hypothesis import assume, given
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from tests.unit.procedure.demo_coach import PINK, PRODUCTS, SMALL, planned
@@ -17,12 +17,16 @@ from wintertight.proof.judge import Bench, prove_parts
 
 RANK = {False: 0, None: 1, True: 2}
 
-lows = st.floats(-50.0, 2.0)
+# Half of what is drawn lies where verdicts turn: near what the coach holds, and what it needs.
+lows = st.floats(-50.0, 2.0) | st.sampled_from([-26.0, -24.0, -22.0, -20.0, -17.0, -12.0])
 names = st.sampled_from(["pink", "thrift", "spirit"])
 zeroed = st.sampled_from([True, False, None])
 scales = st.sampled_from(["refractometer", "hydrometer", "test strip", None])
 shares = st.floats(0.0, 1.0)
-sds = st.none() | st.floats(0.0, 0.3)
+near = shares | st.sampled_from([0.2, 0.25, 0.28, 0.3, 0.32, 0.34, 0.36])
+sds = st.none() | st.floats(0.0, 0.3) | st.sampled_from([0.005, 0.01, 0.02])
+degrees = st.floats(-60.0, 0.0) | st.sampled_from([-25.0, -18.0, -14.0, -11.0, -8.0])
+sds_K = st.none() | st.floats(0.0, 10.0) | st.sampled_from([0.5, 1.0])
 
 
 def built(**fields: Any) -> Reading:
@@ -35,7 +39,7 @@ def built(**fields: Any) -> Reading:
 cups = st.builds(
     built,
     kind=st.just("glycol share"),
-    value=shares,
+    value=near,
     sd=sds,
     instrument=scales,
     zeroed=zeroed,
@@ -43,17 +47,17 @@ cups = st.builds(
 points = st.builds(
     built,
     kind=st.just("freezing point"),
-    value=st.floats(-60.0, 0.0),
-    sd=st.none() | st.floats(0.0, 10.0),
+    value=degrees,
+    sd=sds_K,
     instrument=scales | st.sampled_from(["freezer", "thermometer"]),
     zeroed=zeroed,
 )
 samples = st.builds(
     built,
     kind=st.just("freeze sample"),
-    value=st.floats(-60.0, 0.0),
+    value=degrees,
     unit=st.just("degC"),
-    sd=st.none() | st.floats(0.0, 10.0),
+    sd=sds_K,
     looked=st.sampled_from(["liquid", "slush", "solid"]),
 )
 others = st.sampled_from(
@@ -64,6 +68,7 @@ others = st.sampled_from(
         built(kind="temperature", value=20.0, unit="degF"),
     ]
 )
+deviations = st.floats(0.0, 0.3) | st.sampled_from([0.0, 0.005, 0.01, 0.03])
 readings = cups | points | samples | others
 jugs = st.lists(cups | points | samples | others, max_size=2)
 
@@ -95,6 +100,7 @@ def heard(
 
 
 @given(readings, st.lists(readings, max_size=2), jugs, lows, names)
+@settings(max_examples=100)
 def test_no_further_reading_makes_a_part_safer(
     more: Reading, some: list[Reading], full: list[Reading], low: float, name: str
 ) -> None:
@@ -145,11 +151,12 @@ def test_no_claim_goes_beyond_the_uncertainty(
 
 @given(
     cups | points | samples,
-    st.tuples(st.floats(0.0, 0.3), st.floats(0.0, 0.3)),
+    st.tuples(deviations, deviations),
     jugs,
     lows,
     names,
 )
+@settings(max_examples=100)
 def test_a_vaguer_reading_is_never_safer(
     reading: Reading, both: tuple[float, float], full: list[Reading], low: float, name: str
 ) -> None:

@@ -200,3 +200,26 @@ def test_a_frozen_jug_doubts_a_rated_product() -> None:
     held = part(Contents(rated=1.0))
     assert with_jug(held, RATED, [sample("solid", -18.0)], -24.0).safe is None
     assert with_jug(held, RATED, [sample("liquid", -18.0)], -24.0).safe is True
+
+
+def test_the_order_of_readings_does_not_soften_them() -> None:
+    """Guards that a doubt from a colour takes nothing from a share that is too weak."""
+    clear, weak = Reading(kind="looks pink", value=False), cup(10.0)
+    for first, then in ((clear, weak), (weak, clear)):
+        found = with_reading(part(Contents(glycol=0.35)), first, -24.0, GLYCOL)
+        assert with_reading(found, then, -24.0, GLYCOL).safe is False
+
+
+def test_a_jug_read_alike_does_not_excuse_a_weak_outlet() -> None:
+    """Guards that a share read too weak stays so, whatever its ratio to the jug."""
+    weak, jug = cup(30.0, zeroed=False), cup(34.0, zeroed=False)
+    held = part(Contents(glycol=0.35))
+    assert with_reading(held, weak, -24.0, GLYCOL).safe is False
+    assert with_reading(held, weak, -24.0, GLYCOL, [jug]).safe is False
+
+
+def test_a_freezer_known_badly_counts_on_its_warm_side() -> None:
+    """Guards that slush in a freezer that may have been warmer is taken for weaker."""
+    held = part(Contents(glycol=0.45))
+    assert with_reading(held, sample("slush", -12.0, sd=0.2), -20.0, GLYCOL).safe is True
+    assert with_reading(held, sample("slush", -12.0, sd=2.0), -20.0, GLYCOL).safe is False
