@@ -119,3 +119,8 @@ def test_a_jug_that_shows_nothing_leaves_nothing() -> None:
 def test_only_one_scale_read_twice_is_compared(outlet: Reading, jug: Reading) -> None:
     """Guards that nothing else gives a ratio."""
     assert relative_strength(outlet, jug) is None
+
+
+def test_a_vague_reading_of_a_weak_jug_is_no_excuse() -> None:
+    """Guards that a jug read weaker counts for less, not for more, where the reading is vague."""
+    assert product_as_read(GLYCOL, [cup(0.30, sd=0.05)]).glycol == pytest.approx(0.20)
