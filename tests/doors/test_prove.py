@@ -33,6 +33,11 @@ def record(tmp_path: Path, steps: list[str], **more: Any) -> Path:
     return file
 
 
+def read(reading: dict[str, Any]) -> dict[str, Any]:
+    """Give an event with a reading."""
+    return {"id": "e", "seq": 1, "step": "take-reading", "result": "done", "reading": reading}
+
+
 def test_the_keys_are_those_of_the_contract(door: Door, tmp_path: Path, steps: list[str]) -> None:
     """Guards that a proof is the same object as a plan, with what was learned beside it."""
     done = record(tmp_path, steps, card_hash=load_card(CARD).card_hash)
@@ -64,6 +69,16 @@ def test_what_was_not_recorded_was_not_done(door: Door, tmp_path: Path, steps: l
             {"events": [{"id": "e", "seq": 1, "step": "dance", "result": "done"}]},
             "WT-130",
             ("record.json", "events[e].step", "dance"),
+        ),
+        (
+            {"events": [read({"kind": "glycol share", "value": 31, "instrument": "brixmeter"})]},
+            "WT-130",
+            ("record.json", "events[e].reading.instrument", "refractometer", "hydrometer"),
+        ),
+        (
+            {"events": [read({"kind": "freeze sample", "value": -18, "unit": "degC"})]},
+            "WT-130",
+            ("record.json", "events[e].reading.looked", "slush"),
         ),
     ],
 )

@@ -7,23 +7,22 @@ from wintertight.coach.card import Card
 from wintertight.coach.faults import printable
 from wintertight.coach.findings import findings
 from wintertight.errors import Place, RecordError
-from wintertight.flow.build import build_network
-from wintertight.flow.case import BEST
 from wintertight.flow.coach_network import CoachNetwork
-from wintertight.flow.replay import Trace, replay
+from wintertight.flow.replay import Trace
 from wintertight.flow.state import arriving_state
 from wintertight.flow.until import Until
 from wintertight.fluids.product import Product
 from wintertight.procedure.bands import Band, fill_draws, handling_draws
-from wintertight.procedure.drawn import draw
-from wintertight.procedure.held_in import held_in, with_scatter
+from wintertight.procedure.filled import fill_as_done
+from wintertight.procedure.fresh_jug import is_of_jug, jug_readings
+from wintertight.procedure.instruments import check_reading
 from wintertight.procedure.methods.table import FIRST_AID, METHODS
 from wintertight.procedure.plan import Plan, plan_coach, refused_orders
-from wintertight.procedure.readings import check_reading, with_reading
-from wintertight.procedure.record import Event, Record
+from wintertight.procedure.readings import with_reading
+from wintertight.procedure.record import Event, Reading, Record
 from wintertight.procedure.steps import PlannedStep, Step, part_of
 from wintertight.proof.claims import Evidence, PartProof, verdict_of
-from wintertight.proof.judge import Bench, prove_parts
+from wintertight.proof.judge import Bench
 
 Pairs = tuple[tuple[Event, Step], ...]
 
@@ -84,16 +83,12 @@ def prove_record(
         check_reading(event, name)
     done_pairs = tuple((event, step) for event, step in pairs if event.result == "done")
     done = tuple(step for _, step in done_pairs)
-    trace = replay(careful, arriving_state(careful), [a for s in done for a in s.actions])
-    bench = Bench(card, careful, trace.end, low_degC, product)
-    best_network = build_network(card, BEST)
-    drawn = draw(card)
-    parts = prove_parts(bench)
-    held = held_in(drawn, bench, trace, best_network, parts)
-    parts = _with_evidence(with_scatter(parts, held), pairs, bench, product)
-    best = replay(best_network, arriving_state(best_network), [a for s in done for a in s.actions])
+    jugs = jug_readings(pairs)
+    filled = fill_as_done(card, careful, done, low_degC, product, jugs=jugs)
+    trace, best, poured = filled.trace, filled.best, filled.bench.product or product
+    parts = _with_evidence(filled.parts, pairs, filled.bench, poured, jugs)
     steps = tuple(_steps_as_done(by_id, done_pairs, best))
-    used = fill_draws(drawn, best, 1.0 - product.contents().water)
+    used = fill_draws(filled.drawn, best, 1.0 - product.contents().water)
     blowing_s = sum(m.outcome.seconds for m in best.moments if m.action.verb == "blow")
     plan = replace(
         planned,
@@ -107,7 +102,7 @@ def prove_record(
         balance=trace.balance,
         careful=trace,
         best=best,
-        held_in=held,
+        held_in=filled.held,
     )
     spoken_of = {step.id for _, step in pairs}
     unknown = tuple(i for i, p in by_id.items() if i not in spoken_of and p.step.actions)
@@ -206,7 +201,11 @@ def _steps_as_done(
 
 
 def _with_evidence(
-    parts: tuple[PartProof, ...], pairs: Pairs, bench: Bench, product: Product
+    parts: tuple[PartProof, ...],
+    pairs: Pairs,
+    bench: Bench,
+    product: Product,
+    jugs: tuple[Reading, ...],
 ) -> tuple[PartProof, ...]:
     """Add what people ticked and what instruments read; a weaker reading decides."""
     proofs = {part.id: part for part in parts}
@@ -219,11 +218,13 @@ def _with_evidence(
         if ticked and part is not None:
             more = Evidence("attested", "done as recorded", {"step": step.id})
             proofs[part.id] = replace(part, evidence=(*part.evidence, more))
-        if event.reading is None:
+        if event.reading is None or is_of_jug(event.reading, step):
             continue
         for read in _read_parts(event.part or step.part or last_tap, bench.card):
             if read in proofs:
-                proofs[read] = with_reading(proofs[read], event.reading, bench.low_degC, product)
+                proofs[read] = with_reading(
+                    proofs[read], event.reading, bench.low_degC, product, jugs
+                )
     return tuple(proofs.values())
 
 

@@ -1,80 +1,34 @@
 """What a reading of an instrument or an eye does to the proof of a part.
 
 A reading can take a claim away, and never carry one further than the engine does: of two rival
-results the less safe one counts. It speaks on the doubtful side of its own uncertainty.
+results the less safe one counts. It speaks on the doubtful side of its own uncertainty. Of another
+product than plain glycol a reading only ever leaves a part unproven.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
-from types import MappingProxyType
 
 from wintertight.cold.burst import survives
-from wintertight.errors import Place, RecordError
 from wintertight.fluids.contents import Contents
-from wintertight.fluids.glycol import liquidus_glycol, volume_share_glycol
 from wintertight.fluids.product import Product
-from wintertight.procedure.record import Event, Reading
+from wintertight.procedure.fresh_jug import Relative, product_as_read, relative_strength
+from wintertight.procedure.instruments import (
+    celsius,
+    glycol_share,
+    on_glycol_scale,
+    pressure_Pa,
+    warmest_degC,
+    weakest_share,
+)
+from wintertight.procedure.record import Reading
+from wintertight.procedure.samples import PALEST_PINK, likelihood_pink, strongest_with_ice
 from wintertight.proof.claims import Evidence, PartProof
 
-SIGMAS = 2.0
-"""A reading counts with so many standard deviations on its doubtful side [1]."""
+ALIKE, ALIKE_AT_LEAST = 0.95, 0.90
+"""From these shares of the jug's reading up, as read and on its doubtful side, an outlet counts as
+undiluted [1]; no usual instrument tells two cups apart much closer (common practice)."""
 
-USUAL_SD = 0.01
-"""Standard deviation of a reading as glycol share where none is given [1]; common practice."""
-
-COLDEST_READ_DEGC = -51.0
-"""Freezing points are printed down to here; a colder reading counts as this one [degC]."""
-
-LEAST_DEGC, MOST_DEGC = -150.0, 0.5
-"""Between these a freezing point of anything that may be in a line must lie [degC]."""
-
-SHARE_UNITS: Mapping[str, float] = MappingProxyType(
-    {"1": 1.0, "share": 1.0, "%": 0.01, "vol%": 0.01, "percent": 0.01}
-)
-"""Units of a share, and what one of them is worth [1]."""
-
-CELSIUS = frozenset({"degc", "c", "°c"})
-FAHRENHEIT = frozenset({"degf", "f", "°f"})
-
-
-def check_reading(event: Event, name: str = "record") -> None:
-    """Refuse a reading whose unit or value cannot be.
-
-    Args:
-        event: the event; one without a reading, or whose reading has no value, passes.
-        name: what to call the record in an error.
-
-    Raises:
-        RecordError: a unit that is none of the quantity, or a value that cannot be.
-    """
-    reading = event.reading
-    if reading is None or reading.value is None:
-        return
-    fault = _fault(reading)
-    if fault:
-        field, message = fault
-        raise RecordError(message, Place(name, None, f"events[{event.id}].reading.{field}"))
-
-
-def _fault(reading: Reading) -> tuple[str, str] | None:
-    """Give the field at fault and what was expected, or None."""
-    value = reading.value
-    if isinstance(value, bool) is not (reading.kind == "looks pink"):
-        expected = "true or false" if reading.kind == "looks pink" else "a number"
-        return "value", f"expected {expected} for '{reading.kind}'"
-    if reading.kind == "glycol share":
-        if _unit(reading) not in {"", *SHARE_UNITS}:
-            return "unit", "expected % or 1, the unit of a share"
-        share = _share(reading)
-        if not 0.0 <= share <= 1.0:
-            return "value", f"expected a share from 0 to 1, got {share:g}; is its unit %?"
-    if reading.kind == "freezing point":
-        if _unit(reading) not in {"", *CELSIUS, *FAHRENHEIT}:
-            return "unit", "expected degC or degF"
-        degrees = _celsius(reading)
-        if not LEAST_DEGC <= degrees <= MOST_DEGC:
-            return "value", f"no liquid here freezes at {degrees:g} degC; is its unit degF?"
-    return None
+Params = Mapping[str, float | str]
 
 
 def with_reading(
@@ -82,118 +36,213 @@ def with_reading(
     reading: Reading,
     low_degC: float,
     product: Product,
+    jugs: Iterable[Reading] = (),
 ) -> PartProof:
     """Let a reading speak of a part.
+
+    A pressure and the temperature of a sample are noted, and change nothing.
 
     Args:
         part: the part as the engine proves it.
         reading: a reading that was checked.
         low_degC: design low [degC].
-        product: what the coach was filled with.
+        product: what the coach was filled with, as the fresh jug shows it.
+        jugs: readings of the fresh jug; those of the same instrument are compared with.
 
     Returns:
         The part with the reading among its evidence; less safe where the reading is weaker than
         the engine, and never safer.
     """
-    share = glycol_share(reading)
-    if share is None:
-        return _without_number(part, reading)
-    weak = max(0.0, share - SIGMAS * _share_sd(reading, share))
-    params = {"share": share, "weakest": weak}
-    evidence = Evidence("measured", "reading glycol share", params)
-    part = replace(part, evidence=(*part.evidence, evidence))
-    full = product.contents()
-    plain = full.ethanol == 0.0 and full.rated == 0.0
-    if not plain and reading.kind == "glycol share":
-        return part  # a scale for glycol says nothing of another product
-    if plain and weak >= part.worst.glycol:
+    if reading.value is None:
         return part
-    contents = Contents(glycol=weak)
-    found = survives(contents, low_degC, part.pocket, relieved=part.relieved, product=product)
+    compared = [r for r in (relative_strength(reading, jug) for jug in jugs) if r is not None]
+    if reading.kind == "freeze sample":
+        part = _with_sample(part, reading, low_degC, product)
+    elif glycol_share(reading) is None:
+        part = _without_strength(part, reading)
+    elif is_plain_glycol(product):
+        part = _with_share(part, reading, low_degC, product)
+    elif not on_glycol_scale(reading):
+        part = _with_freezing_point(part, reading, low_degC, product)
+    elif not compared:
+        params = {"share": glycol_share(reading) or 0.0}
+        part = _noted(part, Evidence("measured", "glycol scale misreads", params))
+    for relative in compared:
+        part = _against_jug(part, relative, low_degC, product)
+    return part
+
+
+def with_jug(
+    part: PartProof, printed: Product, jugs: Iterable[Reading], low_degC: float
+) -> PartProof:
+    """Let readings of the fresh jug speak of a part that was filled from it.
+
+    Args:
+        part: the part as the engine proves it with the product as the jug shows it.
+        printed: the product as its label says.
+        jugs: readings of the jug, checked.
+        low_degC: design low [degC].
+
+    Returns:
+        The part with the readings among its evidence; never safer.
+    """
+    for reading in jugs:
+        part = _with_jug(part, printed, reading, low_degC)
+    return part
+
+
+def _with_jug(part: PartProof, printed: Product, reading: Reading, low_degC: float) -> PartProof:
+    if reading.value is False:
+        part = _noted(part, Evidence("measured", "jug not pink"))
+        return _doubted(part, "not pink", {}) if part.safe is True else part
+    evidence = _of_jug(printed, reading)
+    if evidence is None:
+        return part
+    part = _noted(part, evidence)
+    # Of plain glycol the weaker product was replayed; of any other not all of it can be.
+    if is_plain_glycol(printed) or reading.looked == "liquid":
+        return part
+    return _judged_alike(part, reading, low_degC, printed)
+
+
+def _of_jug(printed: Product, reading: Reading) -> Evidence | None:
+    """Give what a reading of the jug says by itself; None where it is there to be compared with."""
+    if reading.kind == "freeze sample":
+        return _seen_in_freezer(reading, jug=True)
+    share = glycol_share(reading)
+    if share is not None and is_plain_glycol(printed):
+        params = {
+            "share": share,
+            "weakest": weakest_share(reading) or 0.0,
+            "full": printed.contents().glycol,
+        }
+        weaker = product_as_read(printed, (reading,)) != printed
+        return Evidence("measured", "jug weaker" if weaker else "jug as printed", params)
+    if share is None or on_glycol_scale(reading):
+        return None
+    return Evidence("measured", "jug freezes", {"freezing_point_degC": celsius(reading)})
+
+
+def is_plain_glycol(product: Product) -> bool:
+    """Tell whether a product is propylene glycol in water, and nothing else."""
+    full = product.contents()
+    return full.ethanol == 0.0 and full.rated == 0.0
+
+
+def _with_share(part: PartProof, reading: Reading, low_degC: float, product: Product) -> PartProof:
+    """Judge plain glycol by a share that was read, on its doubtful side."""
+    share, weak = glycol_share(reading) or 0.0, weakest_share(reading) or 0.0
+    params = {"share": share, "weakest": weak}
+    part = _noted(part, Evidence("measured", "reading glycol share", params))
+    if weak >= part.worst.glycol:
+        return part
+    held = Contents(glycol=weak)
+    return _judged(part, held, "reading is too weak", params, low_degC=low_degC, product=product)
+
+
+def _with_freezing_point(
+    part: PartProof, reading: Reading, low_degC: float, product: Product
+) -> PartProof:
+    """Doubt another product that was seen to freeze too warm."""
+    params = {"freezing_point_degC": celsius(reading)}
+    part = _noted(part, Evidence("measured", "reading freezing point", params))
+    return _judged_alike(part, reading, low_degC, product)
+
+
+def _with_sample(part: PartProof, reading: Reading, low_degC: float, product: Product) -> PartProof:
+    """Judge by what a freezer did to a sample; one that stayed liquid is evidence and no more."""
+    part = _noted(part, _seen_in_freezer(reading, jug=False))
+    if reading.looked == "liquid":
+        return part
+    return _judged_alike(part, reading, low_degC, product)
+
+
+def _judged_alike(
+    part: PartProof, reading: Reading, low_degC: float, product: Product
+) -> PartProof:
+    """Judge by the strongest mixture that freezes as the reading says, on its doubtful side."""
+    solid, sample = reading.looked == "solid", reading.kind == "freeze sample"
+    held = strongest_with_ice(warmest_degC(reading), product, solid=solid)
+    if is_plain_glycol(product) and held.glycol >= part.worst.glycol:
+        return part
+    params = {"frozen_at_degC": celsius(reading)}
+    if not sample:
+        return _judged(part, held, "freezes too warm", params, low_degC=low_degC, product=product)
+    reason = "sample froze solid" if solid else "sample turned to slush"
+    return _judged(part, held, reason, params, low_degC=low_degC, product=product)
+
+
+def _against_jug(
+    part: PartProof, relative: Relative, low_degC: float, product: Product
+) -> PartProof:
+    """Judge by the ratio to the fresh jug: that share of what the product itself has."""
+    weakest, full = relative.weakest, product.contents()
+    params = {"share": min(1.0, relative.strength), "weakest": weakest}
+    part = _noted(part, Evidence("measured", "reading against jug", params))
+    liquid, strength = part.worst.liquid(), 1.0 - full.water
+    if liquid is None or weakest * strength >= 1.0 - liquid.water:
+        return part
+    if full.rated > 0.0 and relative.strength >= ALIKE and weakest >= ALIKE_AT_LEAST:
+        return part
+    held = Contents(full.glycol * weakest, full.ethanol * weakest, full.rated * weakest)
+    return _judged(part, held, "weaker than the jug", params, low_degC=low_degC, product=product)
+
+
+def _without_strength(part: PartProof, reading: Reading) -> PartProof:
+    """Take note of a reading that gives no strength; what is not pink was never filled."""
+    if reading.kind == "pressure":
+        params = {"read_Pa": pressure_Pa(reading)}
+        return _noted(part, Evidence("measured", "reading pressure", params))
+    if reading.kind == "temperature":
+        params = {"read_degC": celsius(reading)}
+        return _noted(part, Evidence("measured", "reading temperature", params))
+    if reading.value is True:
+        params = {"share": likelihood_pink(PALEST_PINK)}
+        return _noted(part, Evidence("measured", "reading looks pink", params))
+    part = _noted(part, Evidence("measured", "reading not pink"))
+    return _doubted(part, "not pink", {}) if part.safe is True else part
+
+
+def _seen_in_freezer(reading: Reading, *, jug: bool) -> Evidence:
+    if reading.looked == "liquid":
+        params = {"read_degC": celsius(reading), "freezing_point_degC": warmest_degC(reading)}
+        return Evidence("measured", "jug liquid" if jug else "reading freeze sample", params)
+    params = {"frozen_at_degC": celsius(reading)}
+    if reading.looked == "slush":
+        return Evidence("measured", "jug slush" if jug else "sample slush", params)
+    return Evidence("measured", "jug solid" if jug else "sample solid", params)
+
+
+def _noted(part: PartProof, evidence: Evidence) -> PartProof:
+    return replace(part, evidence=(*part.evidence, evidence))
+
+
+def _judged(  # noqa: PLR0913 - what it is judged by, and what is said then
+    part: PartProof,
+    held: Contents,
+    reason: str,
+    params: Params,
+    *,
+    low_degC: float,
+    product: Product,
+) -> PartProof:
+    """Judge a part as if it held something weaker; of both results the less safe one counts."""
+    found = survives(held, low_degC, part.pocket, relieved=part.relieved, product=product)
     if found.safe is True or part.safe is False:
         return part
-    if not plain:
-        return _doubted(part, params)
+    if not is_plain_glycol(product):
+        return _doubted(part, reason, params)
     return replace(
         part,
-        worst=contents,
+        worst=held,
         freezing_point_degC=found.freezing_point_degC,
         ice_fraction=found.ice_fraction,
         claim="unproven",
-        safe=None if part.safe is None else found.safe,
-        reason="reading is too weak",
+        safe=found.safe,
+        reason=reason,
         params=params,
     )
 
 
-def _without_number(part: PartProof, reading: Reading) -> PartProof:
-    """Take note of a reading that gives no strength; what is not pink was never filled."""
-    if reading.value is None:
-        return part
-    key = f"reading {reading.kind}"
-    if reading.kind == "looks pink" and reading.value is False:
-        params = {"share": 0.0, "weakest": 0.0}
-        evidence = Evidence("measured", "reading glycol share", params)
-        part = replace(part, evidence=(*part.evidence, evidence))
-        return _doubted(part, params) if part.safe is True else part
-    return replace(part, evidence=(*part.evidence, Evidence("measured", key)))
-
-
-def _doubted(part: PartProof, params: Mapping[str, float | str]) -> PartProof:
-    return replace(
-        part, claim="unproven", safe=None, reason="reading is too weak", params=params, look_at=True
-    )
-
-
-def glycol_share(reading: Reading) -> float | None:
-    """Give a reading as glycol's share of the volume.
-
-    Args:
-        reading: a reading that was checked.
-
-    Returns:
-        The share [1]; for a freezing point that of the glycol which freezes there; None where the
-        reading says nothing of strength.
-
-    Example:
-        >>> round(glycol_share(Reading(kind="freezing point", value=9.2, unit="degF")), 3)
-        0.294
-
-    Sources: ashrae-fundamentals
-    """
-    if reading.value is None or isinstance(reading.value, bool):
-        return None
-    if reading.kind == "glycol share":
-        return _share(reading)
-    if reading.kind == "freezing point":
-        return _share_at(_celsius(reading))
-    return None
-
-
-def _share_at(freezing_point_degC: float) -> float:
-    degrees = min(0.0, max(COLDEST_READ_DEGC, freezing_point_degC))
-    return volume_share_glycol(liquidus_glycol(degrees))
-
-
-def _unit(reading: Reading) -> str:
-    return (reading.unit or "").replace(" ", "").lower()
-
-
-def _share(reading: Reading) -> float:
-    return float(reading.value or 0.0) * SHARE_UNITS.get(_unit(reading), 1.0)
-
-
-def _celsius(reading: Reading) -> float:
-    value = float(reading.value or 0.0)
-    return (value - 32.0) / 1.8 if _unit(reading) in FAHRENHEIT else value
-
-
-def _share_sd(reading: Reading, share: float) -> float:
-    """Give the standard deviation of a reading as glycol share [1]; a usual one where not said."""
-    if reading.sd is None:
-        return USUAL_SD
-    if reading.kind == "glycol share":
-        return reading.sd * SHARE_UNITS.get(_unit(reading), 1.0)
-    degrees = reading.sd / 1.8 if _unit(reading) in FAHRENHEIT else reading.sd
-    # The curve is steep near 0 degC: the doubtful side is asked there, not at the reading.
-    return abs(share - _share_at(_celsius(reading) + SIGMAS * degrees)) / SIGMAS
+def _doubted(part: PartProof, reason: str, params: Params) -> PartProof:
+    return replace(part, claim="unproven", safe=None, reason=reason, params=params, look_at=True)

@@ -31,7 +31,12 @@ MOST_M3 = 10.0
 """Most fluid one event is taken to speak of [m3]."""
 
 Result = Literal["done", "skipped", "failed", "not on this coach"]
-ReadingKind = Literal["freezing point", "glycol share", "pressure", "temperature", "looks pink"]
+ReadingKind = Literal[
+    "freezing point", "glycol share", "pressure", "temperature", "looks pink", "freeze sample"
+]
+Instrument = Literal[
+    "refractometer", "hydrometer", "test strip", "freezer", "gauge", "thermometer", "eye"
+]
 Seconds = Annotated[StrictFloat | None, Field(ge=0.0, le=LONGEST_S)]
 
 
@@ -42,12 +47,27 @@ class Entry(BaseModel):
 
 
 class Reading(Entry):
-    """One reading of an instrument or an eye."""
+    """One reading of an instrument or an eye.
+
+    Attributes:
+        kind: what was read.
+        value: what was shown; of a freeze sample the temperature of the freezer.
+        unit: unit of the value.
+        sd: standard deviation of the value, in its unit; None where nobody said.
+        instrument: what it was read with; None where nobody said.
+        zeroed: whether a refractometer was zeroed on water before; None where nobody said.
+        of: "jug" where a cup from the fresh jug was read, else it is of a part.
+        looked: how a freeze sample looked.
+    """
 
     kind: ReadingKind
     value: StrictBool | StrictFloat | None = None
     unit: str | None = None
     sd: StrictFloat | None = Field(default=None, ge=0.0)
+    instrument: Instrument | None = None
+    zeroed: StrictBool | None = None
+    of: Literal["jug"] | None = None
+    looked: Literal["liquid", "slush", "solid"] | None = None
 
 
 class Event(Entry):

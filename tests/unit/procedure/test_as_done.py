@@ -143,6 +143,53 @@ def test_a_reading_without_a_place_is_of_the_last_tap() -> None:
     assert bad(proved(events(**{"take-reading": {"reading": weak}}))) == {"kitchen", "kitchen-hot"}
 
 
+JUG = "draw-from-jug:jug-valve"
+
+
+def shown(value: float, **more: Any) -> Event:
+    """Give a reading in per cent by a zeroed refractometer."""
+    fields = {"unit": "%", "instrument": "refractometer", "zeroed": True, **more}
+    return {"reading": {"kind": "glycol share", "value": value, **fields}}
+
+
+@pytest.mark.parametrize(("value", "verdict"), [(36.0, "safe"), (34.0, "safe"), (25.0, "gap")])
+def test_a_weak_jug_takes_every_claim_it_filled(value: float, verdict: str) -> None:
+    """Guards that nothing is called safe by the printed share of a jug that was read weaker."""
+    printed, done = proved(events()), proved(events(**{JUG: shown(value)}))
+    assert done.plan.verdict == verdict
+    assert done.plan.antifreeze.p50 == pytest.approx(printed.plan.antifreeze.p50)
+    for before, after in zip(printed.plan.parts, done.plan.parts, strict=True):
+        if before.claim == "filled":
+            assert any(e.key.startswith("jug ") for e in after.evidence), after.id
+        if verdict == "gap" and before.claim == "filled" and before.pocket == "open":
+            assert after.safe is False, after.id
+            # 25 % less two hundredths, of 35 %: thinned as the printed product was.
+            assert after.worst.glycol == pytest.approx(before.worst.glycol * 23.0 / 35.0, rel=1e-2)
+
+
+def test_a_jug_of_water_is_a_gap() -> None:
+    """Guards the weakest jug there can be."""
+    done = proved(events(**{JUG: shown(0.0)}))
+    assert done.plan.verdict == "gap"
+
+
+def test_an_outlet_is_compared_with_the_jug_read_later() -> None:
+    """Guards that a jug's reading counts wherever it stands, also one that says it is the jug's."""
+    both = {HOT: shown(33.0), "take-reading": shown(45.0, of="jug")}
+    assert bad(proved(events(**both))) == {"kitchen", "kitchen-hot"}
+    assert not bad(proved(events(**{HOT: shown(33.0)})))
+
+
+def test_a_gauge_at_the_jug_is_no_reading_of_the_jug() -> None:
+    """Guards that a pressure taken while the jug is opened stands at its part."""
+    gauge = {"reading": {"kind": "pressure", "value": 45.0, "unit": "psi", "instrument": "gauge"}}
+    done = proved(events(**{JUG: gauge}))
+    told = {e.key: part.id for part in done.plan.parts for e in part.evidence}
+    assert "reading pressure" in told
+    assert not any(key.startswith("jug ") for key in told)
+    assert not bad(done)
+
+
 def test_a_reading_never_saves_what_was_skipped() -> None:
     """Guards that a good reading carries no claim further than the engine does."""
     good = {"kind": "glycol share", "value": 35.0, "unit": "%"}

@@ -44,6 +44,9 @@ REASONS = (
     | returned("proof", "_reason")
     | set(PERHAPS.values())
     | keywords("procedure", "replace", "reason")
+    | argument("procedure", "_judged", 2)
+    | argument("procedure", "_doubted", 1)
+    | assigned("procedure", "reason")
 )
 UNKNOWN = {"no model", "not looked at", "nobody has looked"}
 EVIDENCE = (

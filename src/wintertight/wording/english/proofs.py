@@ -54,6 +54,20 @@ REASONS: Mapping[str, str] = MappingProxyType(
         "reading is too weak": (
             "A reading says {share} glycol, {weakest} at the least: too weak for this cold."
         ),
+        "weaker than the jug": (
+            "A reading says {share} of the fresh jug's strength, {weakest} at the least: too weak"
+            " for this cold."
+        ),
+        "freezes too warm": (
+            "A reading says it freezes at {frozen_at_degC}: too warm for this cold."
+        ),
+        "sample turned to slush": (
+            "A sample of it was slush at {frozen_at_degC}: too weak for this cold."
+        ),
+        "sample froze solid": (
+            "A sample of it froze solid at {frozen_at_degC}: too weak for this cold."
+        ),
+        "not pink": "It did not look pink: nobody knows that the product has come to it.",
     }
 )
 """By key of the reason; "key: word" is said instead where a parameter of that name is there."""
@@ -90,6 +104,11 @@ SETTLE: Mapping[str, str] = MappingProxyType(
         ),
         "product may be weaker": "Take a stronger product, or empty it.",
         "reading is too weak": "Run it on with fresh product, and read it again.",
+        "weaker than the jug": "Run it on with fresh product, and read it against the jug again.",
+        "freezes too warm": "Run it on with fresh product, and freeze a sample of it again.",
+        "sample turned to slush": "Run it on with fresh product, and freeze a sample again.",
+        "sample froze solid": "Run it on with fresh product, and freeze a sample again.",
+        "not pink": "See what is in the jug, run it on until colour stays, and take a reading.",
     }
 )
 """What to do about a part that is not proven, by key of the reason."""
@@ -115,10 +134,43 @@ EVIDENCE: Mapping[str, str] = MappingProxyType(
         "maker's steps": "A person ticked off its maker's own steps.",
         "done as recorded": "A person ticked it off.",
         "reading glycol share": "A reading gave {share} glycol, {weakest} at the least.",
-        "reading freezing point": "A freezing point was read that says nothing of its strength.",
-        "reading pressure": "A pressure was read.",
-        "reading temperature": "A temperature was read.",
-        "reading looks pink": "It looked pink; that proves little.",
+        "glycol scale misreads": (
+            "A glycol scale misreads this product, so that {share} on it says nothing of its"
+            " strength: compare with a cup from the fresh jug, or freeze a sample."
+        ),
+        "reading freezing point": "A freezing point of {freezing_point_degC} was read.",
+        "reading against jug": (
+            "Against a cup from the fresh jug it has {share} of its strength, {weakest} at the"
+            " least."
+        ),
+        "reading freeze sample": (
+            "A sample of it stayed liquid at {read_degC}: it freezes no warmer than"
+            " {freezing_point_degC}."
+        ),
+        "sample slush": "A sample of it was slush at {frozen_at_degC}.",
+        "sample solid": "A sample of it froze solid at {frozen_at_degC}.",
+        "reading pressure": "A pressure of {read_Pa} was read.",
+        "reading temperature": "A temperature of {read_degC} was read.",
+        "reading looks pink": (
+            "It looked pink; that proves little: at a tenth of full strength {share} still do."
+        ),
+        "reading not pink": "It did not look pink.",
+        "jug as printed": (
+            "The jug itself reads {share} glycol, {weakest} at the least: the {full} of its label"
+            " stands."
+        ),
+        "jug weaker": (
+            "The jug itself reads {share} glycol, less than the {full} of its label: {weakest}"
+            " is what counts."
+        ),
+        "jug freezes": "The jug itself freezes at {freezing_point_degC}, by a reading.",
+        "jug liquid": (
+            "A sample from the jug stayed liquid at {read_degC}: it freezes no warmer than"
+            " {freezing_point_degC}."
+        ),
+        "jug slush": "A sample from the jug was slush at {frozen_at_degC}.",
+        "jug solid": "A sample from the jug froze solid at {frozen_at_degC}.",
+        "jug not pink": "The jug itself did not look pink.",
     }
 )
 
