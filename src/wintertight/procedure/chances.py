@@ -39,7 +39,7 @@ CROSSES = ("outside shower", "outside kitchen", "shower")
 """Kinds of fittings through which hot and cold run together while a head or a button is shut."""
 
 OUT_OF_SIGHT: Mapping[str, float] = MappingProxyType(
-    {"outside shower": 10.0, "outside kitchen": 5.0, "spray port": 5.0}
+    {"outside shower": 10.0, "outside kitchen": 5.0, "spray port": 10.0}
 )
 """How many times as often as a tap indoors a fitting of a kind is forgotten [1]; common
 practice."""
@@ -53,6 +53,10 @@ practice."""
 
 NOT_TIMED = 0.01
 """Chance that a time that was asked for is not written down although the outlet ran [1]; common
+practice."""
+
+NOR_THE_NEXT = 0.5
+"""Chance that the other side of a fitting is not timed either, where the first was not [1]; common
 practice."""
 
 NOT_TIMED_IF_FORGOTTEN = 0.95

@@ -31,6 +31,9 @@ GIVE_UP_S = 20.0
 """How long beyond the time on the sheet anyone waits for colour while antifreeze runs to the ground
 [s]; common practice."""
 
+GIVE_UP_SHARE = 0.25
+"""... and for at least so much of that time [1]; common practice."""
+
 CARTRIDGE_SHARE = 0.3
 """Share of a filter housing that its cartridge and core take up: nothing flushes it [1]; common
 practice."""
@@ -183,12 +186,17 @@ def _given_up(step: Step, sheet: PlannedStep) -> Step:
     if step.outlet is None or sheet.run is None:
         return step
     due_s = sheet.run.first_colour_s or 0.0
-    longest_s = due_s + GIVE_UP_S + (sheet.run_on_s or 0.0)
+    longest_s = waits_s(due_s) + (sheet.run_on_s or 0.0)
     actions = tuple(
         replace(a, until=replace(a.until, seconds=longest_s)) if a.until else a
         for a in step.actions
     )
     return replace(step, actions=actions)
+
+
+def waits_s(due_s: float) -> float:
+    """Give how long anyone waits for colour that is due after ``due_s`` [s]."""
+    return due_s + max(GIVE_UP_S, GIVE_UP_SHARE * due_s)
 
 
 # ---- the coach at fault -----------------------------------------------------------------------

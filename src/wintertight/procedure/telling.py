@@ -39,9 +39,6 @@ MOST = 4
 SHORTEST_S = 2.0
 """First colour that can be timed by hand takes at least this long [s]; common practice."""
 
-LEAST_NATS = 1e-3
-"""Information for which it is not worth reaching for a stopwatch [1]."""
-
 MUCH_LATER_S = 10.0
 """By how much the first hot outlet behind a heater that is not bypassed is late [s]: the engine
 says from ten seconds to never."""
@@ -100,11 +97,8 @@ def telling_outlets(
 
     chosen: list[str] = []
     while len(chosen) < MOST and len(chosen) < len(timed):
-        gains = {o: nats([*chosen, o]) for o in timed if o not in chosen}
-        best = max(gains, key=lambda o: (gains[o], o))
-        if gains[best] - nats(chosen) < LEAST_NATS:
-            break
-        chosen.append(best)
+        told_with = {o: nats([*chosen, o]) for o in timed if o not in chosen}
+        chosen.append(max(told_with, key=lambda o: (told_with[o], o)))
     return frozenset(chosen)
 
 

@@ -15,6 +15,7 @@ import numpy as np
 import numpy.typing as npt
 
 from wintertight.procedure.chances import (
+    NOR_THE_NEXT,
     NOT_TIMED,
     NOT_TIMED_IF_FORGOTTEN,
     SLIP,
@@ -23,7 +24,8 @@ from wintertight.procedure.chances import (
 )
 from wintertight.procedure.hindsight.explanations import Explanation
 from wintertight.procedure.hindsight.foreseen import Foreseen
-from wintertight.procedure.hindsight.observed import Observed
+from wintertight.procedure.hindsight.observed import JUG, Observed
+from wintertight.procedure.samples import likelihood_pink
 from wintertight.procedure.steps import part_of
 
 Array = npt.NDArray[np.float64]
@@ -34,11 +36,15 @@ FREEDOM = 12.0
 TIME_WITHIN = 0.10
 """Standard deviation of what the engine says of a time, relative [1]; common practice."""
 
-VOLUME_WITHIN = 0.03
+VOLUME_WITHIN = 0.025
 """Standard deviation of what it says of a volume, relative [1]; common practice."""
 
 SHARE_WITHIN = 0.02
 """Standard deviation of what it says of a share [1]; common practice."""
+
+MIXED_WITHIN = 0.2
+"""What it may be off besides, as a share of what is lacking in a mixture [1]: how a flow divides
+hangs on valves; common practice."""
 
 AT_ONCE = (0.7, 0.4)
 """Colour that shows within so many seconds is written down as at once, and how sharp that line is
@@ -124,12 +130,16 @@ def _log_came(foreseen: Foreseen, observed: Observed) -> Iterator[float]:
     """Give the logarithms of the chances of what came and what did not."""
     unknown = foreseen.explanation.cause == UNKNOWN
     for outlet in observed.colourless:
-        missing = _missing(foreseen, outlet)
+        missing = 0.0 if _forgot(foreseen, outlet) else _missing(foreseen, outlet)
         yield math.log(NO_KNOWN_CAUSE if unknown else max(SLIP, missing * (1.0 - SLIP)))
     for outlet in observed.coloured:
         if not _forgot(foreseen, outlet):
             missing = _missing(foreseen, outlet)
             yield math.log((1.0 - SLIP) * (1.0 - missing) + TICKED_WITHOUT * missing)
+    for outlet, is_pink in observed.pink.items():
+        share = float(np.mean(foreseen.strength.get(outlet, np.zeros(1))))
+        pink = likelihood_pink(ANY_SHARE[0] if _any_share(foreseen, outlet) else share)
+        yield math.log(pink if is_pink else 1.0 - pink)
     for outlet, seconds in observed.colour_s.items():
         at_once = _at_once(foreseen, outlet)
         yield math.log(max(ODD, at_once if seconds == 0.0 else 1.0 - at_once))
@@ -139,9 +149,11 @@ def _log_written(foreseen: Foreseen, observed: Observed) -> Iterator[float]:
     """Give the logarithms of the chances of times that were, or were not, written down."""
     unknown = foreseen.explanation.cause == UNKNOWN
     for part in {part_of(outlet) for outlet in observed.untimed}:
-        forgot = any(_forgot(foreseen, o) for o in observed.untimed if part_of(o) == part)
+        theirs = [outlet for outlet in observed.untimed if part_of(outlet) == part]
+        forgot = any(_forgot(foreseen, outlet) for outlet in theirs)
         usual = NO_KNOWN_CAUSE if unknown else NOT_TIMED
-        yield math.log(NOT_TIMED_IF_FORGOTTEN if forgot else usual)
+        also = 1.0 if forgot else NOR_THE_NEXT ** (len(theirs) - 1)
+        yield math.log((NOT_TIMED_IF_FORGOTTEN if forgot else usual) * also)
     for part in {part_of(outlet) for outlet in observed.colour_s}:
         forgot = any(_forgot(foreseen, o) for o in observed.colour_s if part_of(o) == part)
         yield math.log(1.0 - (NOT_TIMED_IF_FORGOTTEN if forgot else NOT_TIMED))
@@ -172,7 +184,7 @@ def _called_at_once(foreseen: Foreseen, outlet: str) -> float:
 
 
 Row = tuple[str, str]
-"""What was measured: seconds to colour, seconds run on, jugs or strength; and where."""
+"""What was measured, as ``Observed.measured`` names it; and where."""
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -193,13 +205,19 @@ class Cloud:
 
 
 @lru_cache(maxsize=4096)
-def cloud_of(foreseen: Foreseen, rows: tuple[Row, ...], jugs: tuple[tuple[int, int], ...]) -> Cloud:
+def cloud_of(
+    foreseen: Foreseen,
+    rows: tuple[Row, ...],
+    jugs: tuple[tuple[int, int], ...],
+    colourless: frozenset[str] = frozenset(),
+) -> Cloud:
     """Give what an explanation foresees of what was measured.
 
     Args:
         foreseen: what it lets one expect.
         rows: what was measured; jugs are named by their place in ``jugs``.
         jugs: first and last step between each two counts of jugs.
+        colourless: outlets at which no colour came; draws in which it does not are preferred.
 
     Returns:
         The cloud. A time to a colour that hardly ever comes is not in it.
@@ -216,7 +234,10 @@ def cloud_of(foreseen: Foreseen, rows: tuple[Row, ...], jugs: tuple[tuple[int, i
         return Cloud((), np.zeros(0), np.zeros((0, 0)), 0.0)
     cloud = np.array(draws)
     whole = np.isfinite(cloud).all(axis=0)
-    share = float(whole.mean())
+    for outlet in colourless & foreseen.colour_s.keys():
+        also = whole & np.isnan(foreseen.colour_s[outlet])
+        whole = also if also.sum() >= FEWEST else whole
+    share = float(np.isfinite(cloud).all(axis=0).mean())
     cloud = cloud[:, whole] if whole.sum() >= FEWEST else np.nan_to_num(cloud, nan=0.0)
     covariance = np.atleast_2d(np.cov(cloud)) + np.diag(np.square(off))
     return Cloud(tuple(known), cloud.mean(axis=1), covariance, math.log(max(share, ODD)))
@@ -234,7 +255,11 @@ def _draws_of(
         first, last = jugs[int(where)]
         return np.asarray(np.sum(foreseen.step_m3[first : last + 1], axis=0))
     shares = foreseen.strength.get(where, np.zeros(len(foreseen.step_m3[0])))
-    return np.full(len(shares), ANY_SHARE[0]) if _any_share(foreseen, where) else shares
+    if _any_share(foreseen, where):
+        return np.full(len(shares), ANY_SHARE[0])
+    if what == "beside the jug":
+        return np.asarray(shares / np.maximum(foreseen.strength[JUG], SHARE_WITHIN))
+    return shares
 
 
 def _any_share(foreseen: Foreseen, where: str) -> bool:
@@ -252,7 +277,8 @@ def _own(foreseen: Foreseen, what: str, where: str, mean: float) -> float:
         return 0.0
     if _any_share(foreseen, where):
         return ANY_SHARE[1]
-    return STRETCHED if foreseen.explanation.cause == "weak product" else SHARE_WITHIN
+    stretched = foreseen.explanation.cause == "weak product" and what == "strength"
+    return STRETCHED if stretched else SHARE_WITHIN + MIXED_WITHIN * abs(1.0 - mean)
 
 
 def _log_cloud(foreseen: Foreseen, observed: Observed) -> float:
@@ -260,7 +286,7 @@ def _log_cloud(foreseen: Foreseen, observed: Observed) -> float:
     measured = observed.measured
     rows = tuple(measured)
     counts = tuple((jugs.first, jugs.last) for jugs in observed.jugs)
-    cloud = cloud_of(foreseen, rows, counts)
+    cloud = cloud_of(foreseen, rows, counts, observed.colourless)
     strange = sum(what == "colour" for what, _ in rows if (what, _) not in cloud.rows)
     log = cloud.log_is_so + strange * math.log(SLIP / LONGEST_S)
     if not cloud.rows:

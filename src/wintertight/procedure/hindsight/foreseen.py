@@ -7,7 +7,7 @@ before them, and what is foreseen lies anywhere between the two. A technician wa
 it is long overdue, and then gives an outlet up.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
@@ -18,21 +18,20 @@ from wintertight.coach.card import Card
 from wintertight.flow.actions import Action
 from wintertight.flow.build import build_network
 from wintertight.flow.case import BEST, PLUG
-from wintertight.flow.coach_network import CoachNetwork
-from wintertight.flow.precedent import Precedent
 from wintertight.flow.replay import Moment, Trace, replay
 from wintertight.flow.state import State, arriving_state
 from wintertight.procedure.drawn import Drawn, draw
+from wintertight.procedure.hindsight.done_over import done_over, really_done
 from wintertight.procedure.hindsight.explanations import Explanation
 from wintertight.procedure.hindsight.observed import JUG
 from wintertight.procedure.missed import in_strides
-from wintertight.procedure.mistaken import GIVE_UP_S, with_mistake
+from wintertight.procedure.mistaken import waits_s
 from wintertight.procedure.ran import Sizes, ran
 from wintertight.procedure.steps import PlannedStep, Step
 
 Array = npt.NDArray[np.float64]
 
-DRAWS = 500
+DRAWS = 1000
 """Coaches that are drawn for each explanation [1]."""
 
 SEED = 20_261_126
@@ -147,7 +146,7 @@ class Rehearsal:
     @cached_property
     def waited_s(self) -> Mapping[str, float]:
         """How long anyone waits for colour at each outlet [s]."""
-        return {o: _due_s(p) + GIVE_UP_S for p in self.steps if (o := p.step.outlet)}
+        return {o: waits_s(_due_s(p)) for p in self.steps if (o := p.step.outlet)}
 
     def _between(self, laminar: Array | None, sharp: Array | None) -> Array:
         """Give what lies between two sides; what one of them has not comes in its draws not."""
@@ -160,13 +159,8 @@ class Rehearsal:
         )
 
     def _fill(self, usual: Trace, explanation: Explanation, drawn: Drawn) -> _Fill:
-        steps, network = tuple(p.step for p in self.steps), usual.network
-        if explanation.mistake is not None:
-            steps, network = with_mistake(self.steps, network, explanation.mistake)
-        steps = tuple(
-            replace(step, actions=()) if step.id in explanation.skips else step for step in steps
-        )
-        trace = self._done_over(usual, steps, network)
+        steps, network = really_done(self.steps, usual.network, explanation)
+        trace = done_over(usual, self.steps, steps, network)
         sizes = Sizes(drawn, network, usual.network, self.strength)
         found = _Fill({}, {}, [], {JUG: 0.0})
         moments, before = iter(trace.moments), trace.start
@@ -199,29 +193,6 @@ class Rehearsal:
             return np.full(len(drawn.pump), from_jug_m3)
         return (ran_so.colour_m3 + ran_so.on_m3) * (from_jug_m3 / seen.volume_m3)
 
-    def _done_over(self, usual: Trace, steps: Sequence[Step], network: CoachNetwork) -> Trace:
-        """Replay the steps; what came before the first change is taken over."""
-        actions = [action for step in steps for action in step.actions]
-        if network is not usual.network:
-            return replay(network, arriving_state(network), actions)
-        alike: list[Moment] = []
-        for action, moment in zip(actions, usual.moments, strict=False):
-            if action != moment.action:
-                break
-            alike.append(moment)
-        begin = alike[-1].state if alike else usual.start
-        precedents = list(self._precedents(usual, steps))[len(alike) :]
-        rest = replay(network, begin, actions[len(alike) :], precedents)
-        return Trace(network, usual.start, (*alike, *rest.moments))
-
-    def _precedents(self, usual: Trace, steps: Sequence[Step]) -> Iterator[Precedent | None]:
-        """Give what was done in the same step of the job as ticked."""
-        known = iter(usual.precedents)
-        for was, step in zip(self.steps, steps, strict=True):
-            theirs = [next(known) for _ in was.step.actions]
-            same = step.actions == was.step.actions
-            yield from theirs if same else [None] * len(step.actions)
-
 
 def _fed(state: State) -> float:
     """Give the share of antifreeze in the liquid that the strongest source gives [1]."""
@@ -248,7 +219,7 @@ def _given_up(planned: PlannedStep) -> PlannedStep:
     def waited(action: Action) -> Action:
         if action.verb != "run" or action.until is None or action.until.run_on_s is None:
             return action
-        longest_s = due_s + GIVE_UP_S + action.until.run_on_s
+        longest_s = waits_s(due_s) + action.until.run_on_s
         return replace(action, until=replace(action.until, seconds=longest_s))
 
     actions = tuple(waited(action) for action in planned.step.actions)

@@ -18,13 +18,15 @@ class Strength:
 
     Attributes:
         outlet: where it came from, an outlet or ``JUG``.
-        share: share of what the jug should hold [1].
+        share: share of what the jug should hold, or of what a cup from the jug showed [1].
         sd: its standard deviation [1].
+        beside_jug: whether it was compared with a cup from the jug.
     """
 
     outlet: str
     share: float
     sd: float
+    beside_jug: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +57,7 @@ class Observed:
         untimed: those of them at which a time was asked for.
         jugs: what was taken from the jugs.
         strengths: what was read.
+        pink: whether a cup from an outlet looked pink.
     """
 
     colour_s: Mapping[str, float]
@@ -64,6 +67,7 @@ class Observed:
     untimed: frozenset[str] = frozenset()
     jugs: tuple[Jugs, ...] = ()
     strengths: tuple[Strength, ...] = ()
+    pink: Mapping[str, bool] = field(default_factory=dict)
 
     @cached_property
     def measured(self) -> Mapping[tuple[str, str], tuple[float, float]]:
@@ -77,13 +81,14 @@ class Observed:
         for place, jugs in enumerate(self.jugs):
             found["jugs", str(place)] = (jugs.volume_m3, jugs.sd_m3)
         for read in self.strengths:
-            found["strength", read.outlet] = (read.share, read.sd)
+            what = "beside the jug" if read.beside_jug else "strength"
+            found[what, read.outlet] = (read.share, read.sd)
         return found
 
     @property
     def is_something(self) -> bool:
         """Was anything timed, counted, read, or found without colour?"""
-        return bool(self.colour_s or self.colourless or self.jugs or self.strengths)
+        return bool(self.colour_s or self.colourless or self.jugs or self.strengths or self.pink)
 
 
 def ticked_steps(
@@ -107,7 +112,7 @@ def observe(
     events: Sequence[tuple[Event, Step]],
     planned: Mapping[str, PlannedStep],
     container_m3: float,
-    strengths: Sequence[Strength] = (),
+    cups: tuple[Sequence[Strength], Mapping[str, bool]] = ((), {}),
 ) -> Observed:
     """Collect what a record tells beside what was ticked.
 
@@ -115,7 +120,7 @@ def observe(
         events: every event, with its step as recorded, in order.
         planned: the planned steps, by id.
         container_m3: what a full jug holds [m3].
-        strengths: what was read at outlets, as shares of what the jug should hold.
+        cups: what was read in cups, and which of them looked pink.
 
     Returns:
         The observations. Two counts of jugs make one observation: what was taken in between.
@@ -135,7 +140,8 @@ def observe(
         coloured=frozenset(ticked - colourless),
         untimed=frozenset(o for o in ticked - colourless if timed and o in asked),
         jugs=_jugs(events, container_m3),
-        strengths=tuple(strengths),
+        strengths=tuple(cups[0]),
+        pink=cups[1],
     )
 
 
