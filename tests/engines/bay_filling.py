@@ -286,8 +286,11 @@ class Filling:
                 if is_open[link]:
                     flow_m3_s[link] = en.getlinkvalue(self._project, index, en.FLOW)
             flow_m3_s /= 1e3 * LITRE_TRIM
+            back = self._alone & (flow_m3_s < -BACK_FLOW_M3_S)
             error = en.getstatistic(self._project, en.RELATIVEERROR)
-            if error < BALANCED and flow_m3_s[self._alone].min() > -BACK_FLOW_M3_S:
+            if error < BALANCED and not back.any():
                 return np.where(np.abs(flow_m3_s) > STILL_M3_S, flow_m3_s, 0.0)
+        if back.any():  # it shuts a check valve only beyond a tolerance of its own
+            return self._flows(is_open & ~back)
         message = f"EPANET did not settle on its flows: {error}"
         raise UnbalancedError(message)
