@@ -108,7 +108,7 @@ def hollow_twin(
             start = f"after {link.id}"
             builder.node(start, float(plain.elevation_m[plain.start[i]]))
             wide.append((f"hollow {link.id}", link.start, start, missing))
-        _lay(builder, plain, i, start, link.end)
+        lay_again(builder, plain, i, start, link.end)
     for name, start, end, volume in wide:
         bore = max(wide_m, (4.0 / np.pi * volume / longest_m) ** 0.5)
         length = volume / (np.pi / 4.0 * bore**2)
@@ -116,7 +116,7 @@ def hollow_twin(
     return builder.build()
 
 
-def _lay(builder: NetworkBuilder, plain: PipeNetwork, i: int, start: str, end: str) -> None:
+def lay_again(builder: NetworkBuilder, plain: PipeNetwork, i: int, start: str, end: str) -> None:
     """Lay one link of a network again, perhaps from another node."""
     name, one_way = plain.link_ids[i], bool(plain.one_way[i])
     if plain.kind[i] == LinkKind.PIPE:

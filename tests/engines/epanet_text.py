@@ -211,6 +211,8 @@ def nodes_reached(network: PipeNetwork, open_links: Bools, seeds: Bools) -> Bool
     start, end = network.start[links], network.end[links]
     for _ in network.node_ids:
         touched = reached[start] | reached[end]
+        if not touched[~(reached[start] & reached[end])].any():
+            break
         reached[start[touched]] = True
         reached[end[touched]] = True
     return reached
