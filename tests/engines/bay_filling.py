@@ -37,7 +37,7 @@ from wintertight.flow.hydraulics import STILL_M3_S, passes, pipe_network
 from wintertight.flow.state import State
 from wintertight.flow.steady import NetworkBuilder, PipeNetwork
 from wintertight.flow.until import COLOUR_SHARE
-from wintertight.procedure.mistaken import GIVE_UP_S
+from wintertight.procedure.mistaken import waits_s
 
 SLOW = 25
 """How many of EPANET's seconds, each a step of its quality run, make one of ours [1].
@@ -251,7 +251,7 @@ class Filling:
         leaving_m3_s = float(flow_m3_s[outlet])
         steps, share = 0, 0.0
         colour_s: float | None = None
-        longest_s = run.due_s + GIVE_UP_S
+        longest_s = waits_s(run.due_s)
         if not flow_m3_s.any():
             return Seen(run.outlet, None, longest_s, 0.0, 0.0, 0.0), flow_m3_s
         while steps * LOOK_S < (longest_s if colour_s is None else colour_s + run.run_on_s):

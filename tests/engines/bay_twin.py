@@ -67,6 +67,7 @@ def fill_there(  # noqa: PLR0913 - a job has these inputs
     *,
     skips: frozenset[str] = frozenset(),
     counting: float = 1.0,
+    seeing_s: float = 0.0,
     pump: float = 1.0,
     viscosity_m2_s: float = WATER_M2_S,
 ) -> Filled:
@@ -79,6 +80,7 @@ def fill_there(  # noqa: PLR0913 - a job has these inputs
         mistake: what is wrong, if anything.
         skips: ids of steps that are not done at all.
         counting: factor on the seconds that an outlet runs on [1].
+        seeing_s: seconds that it runs on beside, until colour is seen [s].
         pump: factor on the pump's open flow [1].
         viscosity_m2_s: one viscosity for all [m2/s].
 
@@ -110,7 +112,7 @@ def fill_there(  # noqa: PLR0913 - a job has these inputs
         if step.outlet and planned.run:
             due_s, run_on_s = planned.run.first_colour_s or 0.0, planned.run_on_s or 0.0
             opened = with_outlet_open(coach, state, step.outlet)
-            runs.append(Run(step.outlet, opened, due_s, counting * run_on_s))
+            runs.append(Run(step.outlet, opened, due_s, counting * run_on_s + seeing_s))
     strength = _bought(state.feeds[jug]) / _bought(plan.product.contents())
     return _filled(coach, runs, jug, strength, viscosity_m2_s, folder)
 

@@ -19,7 +19,7 @@ from wintertight.flow.hydraulics import steady_flow
 from wintertight.flow.replay import replay
 from wintertight.flow.state import arriving_state
 from wintertight.flow.until import OutletRun
-from wintertight.procedure.mistaken import GIVE_UP_S, with_mistake
+from wintertight.procedure.mistaken import waits_s, with_mistake
 from wintertight.procedure.mistakes import Mistake, possible_mistakes
 from wintertight.procedure.plan import Plan
 
@@ -151,7 +151,7 @@ def test_no_colour_comes_through_a_full_heater(fill: Fill) -> None:
     assert due is not None
     assert due.first_colour_s is not None
     assert first.first_colour_s is None
-    assert first.seconds == pytest.approx(due.first_colour_s + GIVE_UP_S, abs=0.1)
+    assert first.seconds == pytest.approx(waits_s(due.first_colour_s), abs=0.1)
     assert first.volume_m3 == pytest.approx(first.flow_m3_s * first.seconds)
 
 

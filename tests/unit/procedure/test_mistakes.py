@@ -8,10 +8,10 @@ from tests.unit.procedure.wrong_settings import checked_coach, the
 from wintertight.flow.losses import COEFFICIENTS
 from wintertight.procedure.mistaken import (
     CARTRIDGE_SHARE,
-    GIVE_UP_S,
     GIVEN,
     NETWORKS,
     PRIME_LOST,
+    waits_s,
     with_mistake,
 )
 from wintertight.procedure.mistakes import LEAKS, MISTAKES, Mistake, possible_mistakes
@@ -143,7 +143,7 @@ def test_overdue_colour_is_given_up_and_its_run_on_is_not_cut() -> None:
         if p.step.outlet and p.run and p.run.first_colour_s is not None and p.run_on_s is not None:
             until = done[p.step.id].actions[0].until
             assert until is not None
-            assert until.seconds == p.run.first_colour_s + GIVE_UP_S + p.run_on_s
+            assert until.seconds == waits_s(p.run.first_colour_s) + p.run_on_s
             assert until.run_on_s == p.run_on_s
 
 

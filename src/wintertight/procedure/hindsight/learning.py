@@ -1,7 +1,7 @@
 """What visits teach about a coach and its technician: lines, pump and habits, and next time's use.
 
 Before a visit all that the card leaves open is a cloud of draws, and the engine says for each of
-them what would be timed, counted and used. What was really timed and counted narrows the cloud: all
+them what would be timed, counted and used. What was really timed and counted narrows it: all
 of it is taken as jointly normal, and each draw is moved by what it misses (the update of an ensemble
 Kalman filter, Evensen 1994, with perturbed observations). What lies far off all the rest is
 given less weight, so that one slip does not teach nonsense. Several visits are taken together: the
