@@ -209,6 +209,13 @@ _ALL = (
         "published",
     ),
     Source(
+        "burgers-1998",
+        "G. Burgers, P. J. van Leeuwen, G. Evensen",
+        "Analysis scheme in the ensemble Kalman filter",
+        "Monthly Weather Review 126, 1998",
+        "reproduced",
+    ),
+    Source(
         "taylor-1953",
         "G. I. Taylor",
         "Dispersion of soluble matter in solvent flowing slowly through a tube, "

@@ -21,7 +21,7 @@ from wintertight.flow.case import BEST, PLUG
 from wintertight.flow.replay import Moment, Trace, replay
 from wintertight.flow.state import State, arriving_state
 from wintertight.procedure.drawn import Drawn, draw
-from wintertight.procedure.hindsight.done_over import done_over, really_done
+from wintertight.procedure.hindsight.done_over import LONGER, done_over, really_done
 from wintertight.procedure.hindsight.explanations import Explanation
 from wintertight.procedure.hindsight.observed import JUG
 from wintertight.procedure.missed import in_strides
@@ -35,9 +35,6 @@ DRAWS = 1000
 """Coaches that are drawn for each explanation [1]."""
 
 SEED = 20_261_126
-
-LONGER = (0.3, 1.5)
-"""By how much a line is longer that is not as the card says [1]; common practice."""
 
 LATE_SHARE = 0.5
 """Share of the delay of seeing colour that is in a time as well [1]: the watch is started as late

@@ -1,11 +1,11 @@
 """What visits teach about a coach and its technician: lines, pump and habits, and next time's use.
 
 Before a visit all that the card leaves open is a cloud of draws, and the engine says for each of
-them what would be timed, counted and used. What was really timed and counted narrows it: all
-of it is taken as jointly normal, and each draw is moved by what it misses (the update of an ensemble
-Kalman filter, Evensen 1994, with perturbed observations). What lies far off all the rest is
-given less weight, so that one slip does not teach nonsense. Several visits are taken together: the
-coach is the same in all of them.
+them what would be timed, counted and used. What was really timed and counted narrows it: all of it
+is taken as jointly normal, and each draw is moved by what it misses (the update of an ensemble
+Kalman filter with perturbed observations). What lies far off all the rest is given less weight, so
+that one slip does not teach nonsense. Several visits are taken together: the coach is the same in
+all of them.
 """
 
 from collections.abc import Mapping, Sequence
@@ -95,7 +95,7 @@ def learn(visits: Sequence[Visit], quantities: Mapping[str, Array]) -> Learned |
     Returns:
         Each quantity before and after; None where nothing was observed that teaches anything.
 
-    Sources: evensen-1994
+    Sources: burgers-1998
     """
     rows = [row for number, visit in enumerate(visits) for row in _rows(number, visit)]
     if not rows:

@@ -86,6 +86,12 @@ class Observed:
         return found
 
     @property
+    def seen(self) -> Mapping[tuple[str, str], tuple[float, float]]:
+        """What was measured, and what came at once, with standard deviations."""
+        at_once = {("colour", o): (0.0, TIMED_WITHIN_S) for o, s in self.colour_s.items() if not s}
+        return {**self.measured, **at_once}
+
+    @property
     def is_something(self) -> bool:
         """Was anything timed, counted, read, or found without colour?"""
         return bool(self.colour_s or self.colourless or self.jugs or self.strengths or self.pink)

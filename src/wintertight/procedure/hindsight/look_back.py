@@ -1,0 +1,252 @@
+"""A record looked back on: what probably happened, what that puts in doubt, and what it teaches."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+import numpy.typing as npt
+
+from wintertight.coach.card import Card
+from wintertight.fluids.product import Product
+from wintertight.procedure.as_done import AsDone
+from wintertight.procedure.chances import AS_RECORDED
+from wintertight.procedure.hindsight.cups import cups_of
+from wintertight.procedure.hindsight.diagnosis import VOLUME_WITHIN, Weighed, weigh
+from wintertight.procedure.hindsight.doubts import doubted_parts, with_doubts
+from wintertight.procedure.hindsight.explanations import Explanation, possible_explanations
+from wintertight.procedure.hindsight.foreseen import SEED, Foreseen, Rehearsal
+from wintertight.procedure.hindsight.learning import Learned, Visit, learn
+from wintertight.procedure.hindsight.observed import JUG, Observed, observe, ticked_steps
+from wintertight.procedure.hindsight.separating import Separating, what_separates
+from wintertight.procedure.side_by_side import side_by_side
+from wintertight.proof.claims import verdict_of
+
+Array = npt.NDArray[np.float64]
+
+TRUSTED = 0.5
+"""How likely a job must have gone as recorded to teach anything [1]."""
+
+PUMP, COUNTING, SEEING, NEXT_TIME = "pump", "counting", "seeing", "next time"
+"""Names of what is learned beside the volumes of lines."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cause:
+    """One cause, with all that may have been its circumstances taken together.
+
+    Attributes:
+        explanation: the likeliest of its circumstances.
+        fits: how likely the cause is after what was observed [1].
+    """
+
+    explanation: Explanation
+    fits: float
+
+
+@dataclass(frozen=True, slots=True)
+class Sight:
+    """One thing that was observed, beside what was to be expected.
+
+    Attributes:
+        what, where: as ``Observed.measured`` names it; "none" where no colour came.
+        value: what was observed; None where nothing came.
+        as_recorded: what the job as recorded lets one expect; None where nothing.
+        if_so: what the likeliest cause lets one expect; None where nothing.
+    """
+
+    what: str
+    where: str
+    value: float | None
+    as_recorded: float | None
+    if_so: float | None
+
+
+@dataclass(frozen=True, eq=False)
+class Hindsight:
+    """What a record tells beyond what it says.
+
+    Attributes:
+        causes: what may have happened, the likeliest first.
+        separates: what would tell the first two apart, where the first is not what was recorded.
+        sights: what was observed, what was strange about it first.
+        doubts: by part, what speaks against it.
+        learned: what the visits taught; None where they taught nothing.
+        observed: what was observed.
+    """
+
+    causes: tuple[Cause, ...]
+    separates: Separating | None
+    sights: tuple[Sight, ...]
+    doubts: Mapping[str, Explanation]
+    learned: Learned | None
+    observed: Observed
+
+
+def look_back(
+    card: Card, done: AsDone, product: Product, earlier: Sequence[AsDone] = ()
+) -> tuple[AsDone, Hindsight | None]:
+    """Look back on a record.
+
+    Args:
+        card: the coach's card.
+        done: what the record proves.
+        product: what the coach was filled with, as its label says.
+        earlier: what records of earlier visits to the same coach prove; they only teach.
+
+    Returns:
+        What the record proves, less what is doubted now, and what it tells beyond. None where no
+        antifreeze was pumped, or nothing was timed, counted or read.
+    """
+    visits = [_Visited.of(card, each, product) for each in (*earlier, done)]
+    last = visits[-1]
+    if last is None or not last.observed.is_something:
+        return done, None
+    foreseen = last.foresee()
+    weighed = weigh(foreseen, last.observed)
+    causes = by_cause(weighed)
+    doubts = doubted_parts(done.plan, last.rehearsal.steps, weighed)
+    parts = with_doubts(done.plan.parts, doubts)
+    plan = replace(done.plan, parts=parts, verdict=verdict_of(parts))
+    usual = foreseen[0]
+    first, second = (_of(foreseen, cause.explanation) for cause in causes[:2])
+    strange = causes[0].explanation.cause != AS_RECORDED
+    read = [read.outlet for read in last.observed.strengths]
+    separates = what_separates(first, second, read) if strange else None
+    sights = tuple(_sights(last.observed, usual, first))
+    others = [v for v in visits[:-1] if v is not None and v.observed.is_something]
+    teaching = [v for v in others if _went_as_recorded(by_cause(weigh(v.foresee(), v.observed)))]
+    teaching += [last] if _went_as_recorded(causes) else []
+    learned = _learned(card, done, teaching, last.rehearsal) if teaching else None
+    hindsight = Hindsight(causes, separates, sights, doubts, learned, last.observed)
+    return replace(done, plan=plan), hindsight
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class _Visited:
+    """One visit, rehearsed."""
+
+    done: AsDone
+    rehearsal: Rehearsal
+    observed: Observed
+
+    @classmethod
+    def of(cls, card: Card, done: AsDone, product: Product) -> "_Visited | None":
+        """Rehearse a visit; None where no antifreeze was pumped."""
+        by_id = {p.step.id: p for p in done.planned.steps}
+        ticked = ticked_steps(done.events, by_id)
+        if not any(p.step.outlet for p in ticked):
+            return None
+        cups = cups_of(done.events, done.planned.careful.network, product)
+        observed = observe(done.events, by_id, product.container_m3, cups)
+        strength = 1.0 - product.contents().water
+        return cls(done, Rehearsal.of(card, ticked, strength), observed)
+
+    def foresee(self) -> tuple[Foreseen, ...]:
+        """Foresee every possible explanation, as recorded first."""
+        ticked = [p.step for p in self.rehearsal.steps]
+        read = [s.outlet for s in self.observed.strengths if s.outlet != JUG]
+        possible = possible_explanations(self.done.planned, ticked, read)
+
+        def nameless(number: int) -> Foreseen:
+            # What an explanation is made of cannot be passed between processes.
+            return replace(self.rehearsal.foresee(possible[number]), explanation=Explanation(""))
+
+        found = side_by_side(nameless, len(possible))
+        return tuple(replace(f, explanation=e) for f, e in zip(found, possible, strict=True))
+
+    def usual(self) -> Foreseen:
+        """Foresee the job as recorded."""
+        return self.rehearsal.foresee(Explanation(AS_RECORDED, chance=1.0))
+
+
+def by_cause(weighed: Sequence[Weighed]) -> tuple[Cause, ...]:
+    """Take all circumstances of a cause together.
+
+    Args:
+        weighed: explanations, the likeliest first.
+
+    Returns:
+        The causes, the likeliest first.
+    """
+    fits: dict[str, float] = {}
+    first: dict[str, Explanation] = {}
+    for each in weighed:
+        cause = each.explanation.cause
+        fits[cause] = fits.get(cause, 0.0) + each.fits
+        first.setdefault(cause, each.explanation)
+    order = sorted(fits, key=lambda cause: -fits[cause])
+    return tuple(Cause(first[cause], fits[cause]) for cause in order)
+
+
+def _sights(observed: Observed, usual: Foreseen, first: Foreseen) -> list[Sight]:
+    """Give what was observed beside what was to be expected, the strangest first."""
+    found: list[tuple[float, Sight]] = []
+    for outlet in sorted(observed.colourless):
+        expected = _mean(usual.colour_s.get(outlet))
+        sight = Sight("none", outlet, None, expected, _mean(first.colour_s.get(outlet)))
+        found.append((10.0, sight))
+    for outlet in sorted(observed.untimed):
+        expected = _mean(usual.written_s.get(outlet))
+        found.append((9.0, Sight("untimed", outlet, None, expected, None)))
+    for (what, where), (value, sd) in observed.seen.items():
+        here, there = (_expected(each, observed, what, where) for each in (usual, first))
+        off = abs(value - here[0]) / np.hypot(sd, here[1]) if here else 8.0
+        sight = Sight(what, where, value, here[0] if here else None, there[0] if there else None)
+        found.append((float(off), sight))
+    return [sight for _, sight in sorted(found, key=lambda both: -both[0])]
+
+
+def _expected(
+    foreseen: Foreseen, observed: Observed, what: str, where: str
+) -> tuple[float, float] | None:
+    """Give mean and standard deviation of what one explanation lets one expect."""
+    if what == "jugs":
+        jugs = observed.jugs[int(where)]
+        draws: Array | None = np.sum(foreseen.step_m3[jugs.first : jugs.last + 1], axis=0)
+    elif what == "colour":
+        draws = foreseen.written_s.get(where)
+    elif what == "run on":
+        draws = foreseen.run_on_s.get(where)
+    else:
+        draws = foreseen.strength.get(where)
+    mean = _mean(draws)
+    return None if mean is None or draws is None else (mean, float(np.nanstd(draws)))
+
+
+def _mean(draws: Array | None) -> float | None:
+    """Give the mean of draws in which there is something; None where there mostly is not."""
+    if draws is None or np.isfinite(draws).mean() < 0.5:  # noqa: PLR2004 - mostly
+        return None
+    return float(np.nanmean(draws))
+
+
+def _of(foreseen: Sequence[Foreseen], explanation: Explanation) -> Foreseen:
+    return next(each for each in foreseen if each.explanation is explanation)
+
+
+def _went_as_recorded(causes: Sequence[Cause]) -> bool:
+    return any(c.explanation.cause == AS_RECORDED and c.fits >= TRUSTED for c in causes)
+
+
+def _learned(
+    card: Card, done: AsDone, teaching: Sequence[_Visited], rehearsal: Rehearsal
+) -> Learned | None:
+    """Learn from visits that went as recorded."""
+    visits = [Visit(v.observed, v.usual()) for v in teaching]
+    return learn(visits, _quantities(card, done, rehearsal))
+
+
+def _quantities(card: Card, done: AsDone, rehearsal: Rehearsal) -> dict[str, Array]:
+    """Give what is to be learned: lines, the pump, habits, and what the plan takes next time."""
+    best, drawn = done.planned.best.network, rehearsal.drawn
+    lines = {line.id: best.links[line.id].volume_m3 * drawn.lines[line.id] for line in card.lines}
+    planned = Rehearsal.of(card, done.planned.steps, rehearsal.strength)
+    used = np.sum(planned.foresee(Explanation(AS_RECORDED, chance=1.0)).step_m3, axis=0)
+    noise = np.random.default_rng(SEED + 1).standard_normal(len(used))
+    return {
+        **lines,
+        PUMP: drawn.pump,
+        COUNTING: drawn.counting,
+        SEEING: drawn.seeing_s,
+        NEXT_TIME: used * (1.0 + VOLUME_WITHIN * noise),
+    }
