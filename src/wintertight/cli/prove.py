@@ -15,9 +15,8 @@ from wintertight.errors import Place
 
 if TYPE_CHECKING:
     from wintertight.procedure.as_done import AsDone
+    from wintertight.procedure.hindsight.look_back import Hindsight
     from wintertight.units import System
-
-NOT_YET = "not worked out yet"
 
 
 def prove(  # noqa: PLR0913 - one parameter for each option
@@ -26,6 +25,10 @@ def prove(  # noqa: PLR0913 - one parameter for each option
     done: Annotated[
         str, typer.Option("--done", metavar="RECORD.json", help="the record of what was done")
     ],
+    earlier: Annotated[
+        list[str] | None,
+        typer.Option("--earlier", metavar="RECORD.json", help="of an earlier visit; it teaches"),
+    ] = None,
     low: Low = None,
     product: Annotated[
         str | None,
@@ -45,6 +48,7 @@ def prove(  # noqa: PLR0913 - one parameter for each option
     """Prove part by part what a record says was done: is nothing left that bursts?"""
     from wintertight.coach.load import load_card
     from wintertight.procedure.as_done import prove_record
+    from wintertight.procedure.hindsight.look_back import look_back
     from wintertight.procedure.record import load_record
 
     spoken, system = language_named(language), system_named(units)
@@ -54,15 +58,27 @@ def prove(  # noqa: PLR0913 - one parameter for each option
     by = BY_OPTION if product is not None else Place(done, field="product")
     named = product if product is not None else record.product
     poured = product_for(read, card, named, sold, by=by)
-    proved = prove_record(read, record, poured, low_degC, done)
+    before = [
+        prove_record(read, load_record(file), poured, low_degC, file) for file in earlier or ()
+    ]
+    as_recorded = prove_record(read, record, poured, low_degC, done)
+    proved, told = look_back(read, as_recorded, poured, before)
     status = NOT_SAFE if strict and proved.plan.verdict != "safe" else SAFE_TO_LEAVE
     if as_json:
         sold_by = {"shop": {"name": sold.name, "list": list_file}}
-        return Answer(json_text(SCHEMA, {**_content(proved, spoken, system), **sold_by}), status)
-    from wintertight.documents.screen import plan_screen
+        return Answer(
+            json_text(SCHEMA, {**_content(proved, told, spoken, system), **sold_by}), status
+        )
+    from wintertight.documents.hindsight import hindsight_block
+    from wintertight.documents.proof_screen import proof_screen
 
-    screen = plan_screen(
-        proved.plan, spoken, system, all_parts=every, recorded=True, planned=proved.planned
+    screen = proof_screen(
+        proved.plan,
+        proved.planned,
+        spoken,
+        system,
+        all_parts=every,
+        told=hindsight_block(told, read, spoken, system),
     )
     said = [screen.rstrip("\n")]
     if proved.unknown:
@@ -72,15 +88,13 @@ def prove(  # noqa: PLR0913 - one parameter for each option
     return Answer("\n".join(said), status)
 
 
-def _content(proved: "AsDone", language: str, system: "System") -> dict[str, Any]:
+def _content(
+    proved: "AsDone", told: "Hindsight | None", language: str, system: "System"
+) -> dict[str, Any]:
+    from wintertight.documents.hindsight import hindsight_object
     from wintertight.documents.plan_json import plan_object
 
     found = plan_object(proved.plan, language, system, recorded=True)
-    why = {**(found.get("why_null") or {}), "diagnosis": NOT_YET, "learned": NOT_YET}
-    return {
-        **found,
-        "not_recorded": list(proved.unknown),
-        "diagnosis": None,
-        "learned": None,
-        "why_null": why,
-    }
+    beyond = hindsight_object(told, proved.plan.card, language, system)
+    why = {**(found.get("why_null") or {}), **beyond["why_null"]}
+    return {**found, "not_recorded": list(proved.unknown), **beyond, "why_null": why}

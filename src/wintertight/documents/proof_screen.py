@@ -1,6 +1,6 @@
 """The proof of what was done as plain text for a screen: what holds, what does not, what to do."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from wintertight.documents.open_parts import open_groups
 from wintertight.documents.screen_blocks import (
@@ -23,13 +23,14 @@ from wintertight.wording.steps import step_text
 NAME_WIDTH = 30
 
 
-def proof_screen(
+def proof_screen(  # noqa: PLR0913 - a proof and how to say it
     plan: Plan,
     planned: Plan | None = None,
     language: str = "en",
     system: System = "us",
     *,
     all_parts: bool = False,
+    told: Iterable[str] = (),
 ) -> str:
     """Give the proof of what was done as text.
 
@@ -39,6 +40,7 @@ def proof_screen(
         language: two letters.
         system: "us" or "metric".
         all_parts: name every part, not only those that are not proven.
+        told: lines of what the record tells beyond what it says.
 
     Returns:
         Lines of at most ``WIDTH`` columns, with a line feed at the end.
@@ -51,6 +53,7 @@ def proof_screen(
             (wrapped(used_line(plan, language, system)),),
             _done(plan, planned, language),
             _not_done(plan, planned, language, system) if planned else (),
+            told,
             open_parts(groups, "not proven as recorded", language),
             worth_knowing(plan, language, system, recorded=True),
             summary(plan, language),

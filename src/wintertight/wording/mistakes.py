@@ -55,7 +55,7 @@ def mistake_text(
     Returns:
         The sentence.
     """
-    circumstances = _circumstances(mistake)
+    circumstances = circumstances_of(mistake)
     params = {
         **spoken(mistake.params, language, system),
         "part": part_name(card, mistake.part, language),
@@ -115,7 +115,8 @@ def _strongest(sign: Sign) -> float:
     return sign.share if sign.share is not None else -(sign.seconds or 0.0)
 
 
-def _circumstances(mistake: Mistake) -> tuple[str, ...]:
+def circumstances_of(mistake: Mistake) -> tuple[str, ...]:
+    """Give the circumstances of a mistake that may have words of their own."""
     return (mistake.circumstance, *(["hole"] if mistake.hole else []))
 
 

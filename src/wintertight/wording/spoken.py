@@ -18,7 +18,7 @@ _SHARES = frozenset({"full", "ice", "product", "spread", "share", "weakest", "he
 _AT_LEAST = frozenset({"product", "weakest", "held_in"})
 """Shares that must never be told too high: they are rounded down."""
 
-_WORDS: Mapping[str, str] = {"kind": "kind", "missing": "role"}
+_WORDS: Mapping[str, str] = {"kind": "kind", "missing": "role", "cause": "cause in passing"}
 """Parameters that are keys themselves, and the subject in which they stand."""
 
 AT_ONCE_S = 3.0

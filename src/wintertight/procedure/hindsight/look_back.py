@@ -26,6 +26,9 @@ Array = npt.NDArray[np.float64]
 TRUSTED = 0.5
 """How likely a job must have gone as recorded to teach anything [1]."""
 
+MISSING = 9.0
+"""As how many standard deviations it counts that something did not come at all [1]."""
+
 PUMP, COUNTING, SEEING, NEXT_TIME = "pump", "counting", "seeing", "next time"
 """Names of what is learned beside the volumes of lines."""
 
@@ -52,6 +55,7 @@ class Sight:
         value: what was observed; None where nothing came.
         as_recorded: what the job as recorded lets one expect; None where nothing.
         if_so: what the likeliest cause lets one expect; None where nothing.
+        off: by how many standard deviations it lies off the job as recorded [1].
     """
 
     what: str
@@ -59,6 +63,7 @@ class Sight:
     value: float | None
     as_recorded: float | None
     if_so: float | None
+    off: float
 
 
 @dataclass(frozen=True, eq=False)
@@ -180,20 +185,20 @@ def by_cause(weighed: Sequence[Weighed]) -> tuple[Cause, ...]:
 
 def _sights(observed: Observed, usual: Foreseen, first: Foreseen) -> list[Sight]:
     """Give what was observed beside what was to be expected, the strangest first."""
-    found: list[tuple[float, Sight]] = []
-    for outlet in sorted(observed.colourless):
-        expected = _mean(usual.colour_s.get(outlet))
-        sight = Sight("none", outlet, None, expected, _mean(first.colour_s.get(outlet)))
-        found.append((10.0, sight))
-    for outlet in sorted(observed.untimed):
-        expected = _mean(usual.written_s.get(outlet))
-        found.append((9.0, Sight("untimed", outlet, None, expected, None)))
+    found = [
+        Sight("none", o, None, _mean(usual.colour_s.get(o)), _mean(first.colour_s.get(o)), MISSING)
+        for o in sorted(observed.colourless)
+    ]
+    found += [
+        Sight("untimed", o, None, _mean(usual.written_s.get(o)), None, MISSING)
+        for o in sorted(observed.untimed)
+    ]
     for (what, where), (value, sd) in observed.seen.items():
         here, there = (_expected(each, observed, what, where) for each in (usual, first))
-        off = abs(value - here[0]) / np.hypot(sd, here[1]) if here else 8.0
-        sight = Sight(what, where, value, here[0] if here else None, there[0] if there else None)
-        found.append((float(off), sight))
-    return [sight for _, sight in sorted(found, key=lambda both: -both[0])]
+        off = abs(value - here[0]) / float(np.hypot(sd, here[1])) if here else MISSING
+        means = (each[0] if each else None for each in (here, there))
+        found.append(Sight(what, where, value, *means, off))
+    return sorted(found, key=lambda sight: -sight.off)
 
 
 def _expected(

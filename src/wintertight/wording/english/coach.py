@@ -81,6 +81,7 @@ NAMES: Mapping[str, str] = MappingProxyType(
         "mould": "mould of the {part}",
         "inside": "tank of the {part}",
         "one of several": "{part} ({id})",
+        "jug": "fresh jug",
         "line": "line {id}",
         "any": "any {part}",
     }

@@ -68,6 +68,7 @@ REASONS: Mapping[str, str] = MappingProxyType(
             "A sample of it froze solid at {frozen_at_degC}: too weak for this cold."
         ),
         "not pink": "It did not look pink: nobody knows that the product has come to it.",
+        "observed otherwise": "Stopwatch, jugs or cups speak for {cause}: then it would not hold.",
     }
 )
 """By key of the reason; "key: word" is said instead where a parameter of that name is there."""
@@ -108,6 +109,7 @@ SETTLE: Mapping[str, str] = MappingProxyType(
         "freezes too warm": "Run it on with fresh product, and freeze a sample of it again.",
         "sample turned to slush": "Run it on with fresh product, and freeze a sample again.",
         "sample froze solid": "Run it on with fresh product, and freeze a sample again.",
+        "observed otherwise": "See above what would tell; if it is so, put it right.",
         "not pink": "See what is in the jug, run it on until colour stays, and take a reading.",
     }
 )
@@ -115,6 +117,7 @@ SETTLE: Mapping[str, str] = MappingProxyType(
 
 EVIDENCE: Mapping[str, str] = MappingProxyType(
     {
+        "observed otherwise": "Stopwatch, jugs or cups speak for {cause}.",
         "content as found": "No step of the plan moves what was in it on arrival.",
         "content flowed": "Worked out from what runs through it, its weakest stretch counted.",
         "content drained": "Worked out from heights and openings: it runs out by itself.",
