@@ -373,6 +373,7 @@ class Running:
             flow_m3_s=self.flow_at(outlet),
             way=tuple(leg.link.id for leg in self.route.legs),
             air_m3=self.air_m3.get(outlet, 0.0),
+            given_m3=float(self._came_in[1:-1].sum()),
         )
 
 
@@ -395,5 +396,5 @@ def run_until(
         The state after it, and what was seen at the outlet.
     """
     running = Running(network, state)
-    stopped = running.advance(outlet, until)
-    return running.finish(), running.seen(outlet, given_up=not stopped)
+    seen = running.seen(outlet, given_up=not running.advance(outlet, until))
+    return running.finish(), seen

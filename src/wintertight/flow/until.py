@@ -72,6 +72,8 @@ class OutletRun:
         flow_m3_s: flow at the end [m3/s].
         way: links through which fluid moved.
         air_m3: how much of what came out was air [m3].
+        given_m3: antifreeze, without the water in it, that sources gave meanwhile [m3]; where
+            accumulators breathe, that is not counted.
     """
 
     outlet: str
@@ -84,3 +86,4 @@ class OutletRun:
     flow_m3_s: float
     way: tuple[str, ...]
     air_m3: float = 0.0
+    given_m3: float = 0.0

@@ -11,7 +11,6 @@ import numpy as np
 import numpy.typing as npt
 
 from wintertight.flow.replay import Trace
-from wintertight.flow.state import State
 from wintertight.procedure.drawn import DRAWS, SEED, Drawn
 from wintertight.procedure.handling import HANDLING_SPREAD
 from wintertight.procedure.ran import Sizes, ran
@@ -61,7 +60,7 @@ def fill_draws(drawn: Drawn, trace: Trace, strength: float) -> FillDraws:
         seen, until = moment.outcome.run, moment.action.until
         if seen is not None and until is not None and until.volume_m3 is not None:
             # What was measured is what was used, whatever the lines are.
-            volume += _drawn_in_m3(before, moment.state, strength)
+            volume += seen.given_m3 / strength
             seconds += seen.seconds / sizes.flow(seen.flow_m3_s)
         found = ran(sizes, moment, before)
         if found is not None:
@@ -71,12 +70,6 @@ def fill_draws(drawn: Drawn, trace: Trace, strength: float) -> FillDraws:
             volume += moment.action.volume_m3
         before = moment.state
     return FillDraws(volume, seconds)
-
-
-def _drawn_in_m3(before: State, after: State, strength: float) -> float:
-    """Give how much product came in between two states [m3]."""
-    came = after.books.came_in - before.books.came_in
-    return float(came[1:-1].sum()) / strength
 
 
 def handling_draws(steps: tuple[PlannedStep, ...], draws: int = DRAWS, seed: int = SEED) -> Array:

@@ -177,8 +177,7 @@ class Rehearsal:
         if seen is None:
             return np.zeros(len(drawn.pump))
         given = _fed(before)
-        came = float((moment.state.books.came_in - before.books.came_in)[1:-1].sum())
-        from_jug_m3 = came / given if given else 0.0
+        from_jug_m3 = seen.given_m3 / given if given else 0.0
         ran_so = ran(sizes, moment, before)
         if step.outlet:
             found.strength[JUG] = max(found.strength[JUG], given / self.strength)

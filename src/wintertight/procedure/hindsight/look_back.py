@@ -196,8 +196,8 @@ def _sights(observed: Observed, usual: Foreseen, first: Foreseen) -> list[Sight]
     for (what, where), (value, sd) in observed.seen.items():
         here, there = (_expected(each, observed, what, where) for each in (usual, first))
         off = abs(value - here[0]) / float(np.hypot(sd, here[1])) if here else MISSING
-        means = (each[0] if each else None for each in (here, there))
-        found.append(Sight(what, where, value, *means, off))
+        usually, if_so = (each[0] if each else None for each in (here, there))
+        found.append(Sight(what, where, value, usually, if_so, off))
     return sorted(found, key=lambda sight: -sight.off)
 
 
