@@ -51,8 +51,8 @@ AT_ONCE = (0.7, 0.4)
 [s]; common practice."""
 
 ODD = 2e-3
-"""Chance that a time is written down as at once, or the other way round, for no reason [1]; common
-practice."""
+"""Chance that a colour is written down as at once or as missing, or the other way round, for no
+reason [1]; common practice."""
 
 LOGISTIC = 1.702
 """Slope with which a logistic curve comes nearest to a normal one [1]."""
@@ -131,7 +131,7 @@ def _log_came(foreseen: Foreseen, observed: Observed) -> Iterator[float]:
     unknown = foreseen.explanation.cause == UNKNOWN
     for outlet in observed.colourless:
         missing = 0.0 if _forgot(foreseen, outlet) else _missing(foreseen, outlet)
-        yield math.log(NO_KNOWN_CAUSE if unknown else max(SLIP, missing * (1.0 - SLIP)))
+        yield math.log(NO_KNOWN_CAUSE if unknown else max(ODD, missing * (1.0 - SLIP)))
     for outlet in observed.coloured:
         if not _forgot(foreseen, outlet):
             missing = _missing(foreseen, outlet)
