@@ -5,6 +5,7 @@ All cards and 200 days each are `make soak`'s; here fewer days on two of them.
 
 from collections import Counter
 from itertools import islice
+from pathlib import Path
 
 import numpy as np
 import pytest

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from wintertight.coach.card import Card
+from wintertight.coach.edit import without_fitting
 from wintertight.coach.faults import printable
 from wintertight.coach.findings import findings
 from wintertight.errors import Place, RecordError
@@ -37,6 +38,8 @@ class AsDone:
         unknown: ids of steps the record does not speak of; they count as not done.
         done: the steps that were done, in the order of the record.
         events: every event, with its step as recorded.
+        not_here: parts the record says are not on this coach, taken off the card.
+        still_here: parts it says so of that cannot be taken off; they count as not done.
     """
 
     plan: Plan
@@ -44,6 +47,8 @@ class AsDone:
     unknown: tuple[str, ...]
     done: tuple[Step, ...]
     events: Pairs
+    not_here: tuple[str, ...] = ()
+    still_here: tuple[str, ...] = ()
 
 
 def prove_record(
@@ -75,10 +80,16 @@ def prove_record(
             f" got {record.card_hash[:19]}..."
         )
         raise RecordError(message, Place(name, None, "card_hash"))
-    planned = plan_coach(card, product, low_degC, _method_of(record, name))
+    as_on_card = plan_coach(card, product, low_degC, _method_of(record, name))
+    card, not_here, still_here = _without_missing(card, record, as_on_card, name)
+    planned = plan_coach(card, product, low_degC, as_on_card.method) if not_here else as_on_card
     by_id = {p.step.id: p for p in planned.steps}
     careful = planned.careful.network
-    pairs = tuple((e, _as_recorded(e, by_id, careful, name)) for e in record.in_order())
+    pairs = tuple(
+        (event, _as_recorded(event, by_id, careful, name))
+        for event in record.in_order()
+        if event.step is None or event.step in by_id or not _is_gone(event, as_on_card, not_here)
+    )
     for event, _ in pairs:
         check_reading(event, name)
     done_pairs = tuple((event, step) for event, step in pairs if event.result == "done")
@@ -106,7 +117,31 @@ def prove_record(
     )
     spoken_of = {step.id for _, step in pairs}
     unknown = tuple(i for i, p in by_id.items() if i not in spoken_of and p.step.actions)
-    return AsDone(plan, planned, unknown, done, pairs)
+    return AsDone(plan, planned, unknown, done, pairs, not_here, still_here)
+
+
+def _without_missing(
+    card: Card, record: Record, planned: Plan, name: str
+) -> tuple[Card, tuple[str, ...], tuple[str, ...]]:
+    """Take off the card what the record says is not on this coach."""
+    by_id = {p.step.id: p for p in planned.steps}
+    said = [
+        part_of(event.part or _step_of(event, by_id, name).part)
+        for event in record.in_order()
+        if event.result == "not on this coach"
+    ]
+    not_here, still_here = list[str](), list[str]()
+    for part in dict.fromkeys(said):
+        edited = without_fitting(card, part)
+        (still_here if edited is None else not_here).append(part)
+        card = edited or card
+    return card, tuple(not_here), tuple(still_here)
+
+
+def _is_gone(event: Event, planned: Plan, not_here: tuple[str, ...]) -> bool:
+    """Tell whether an event is about a part that was taken off the card."""
+    steps = (p.step for p in planned.steps if p.step.id == event.step)
+    return any(part_of(event.part or step.part) in not_here for step in steps)
 
 
 def _method_of(record: Record, name: str) -> str:
