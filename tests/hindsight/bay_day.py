@@ -18,15 +18,19 @@ import numpy as np
 
 from tests.engines.bay_twin import Filled, drawn_card, fill_there
 from tests.unit.documents.demo_plans import demo_plan
-from wintertight.procedure.chances import CROSSES
+from wintertight.procedure.chances import AS_RECORDED, CROSSES
 from wintertight.procedure.hindsight.cups import cups_of
-from wintertight.procedure.hindsight.diagnosis import weigh
-from wintertight.procedure.hindsight.explanations import CAUSE_OF, possible_explanations
+from wintertight.procedure.hindsight.diagnosis import VOLUME_WITHIN, weigh
+from wintertight.procedure.hindsight.explanations import (
+    CAUSE_OF,
+    Explanation,
+    possible_explanations,
+)
 from wintertight.procedure.hindsight.foreseen import Foreseen, Rehearsal
+from wintertight.procedure.hindsight.learning import Visit, learn
 from wintertight.procedure.hindsight.look_back import Cause, by_cause
 from wintertight.procedure.hindsight.observed import Observed, observe
 from wintertight.procedure.mistakes import Mistake, possible_mistakes
-from wintertight.procedure.plan import Plan
 from wintertight.procedure.record import Event
 from wintertight.procedure.steps import Step
 from wintertight.units import GALLON_M3
@@ -63,7 +67,7 @@ class Bay:
 
     def __init__(self, name: str, folder: Path) -> None:
         """Plan it; all fillings of one bay write into one folder."""
-        self.plan: Plan = demo_plan(name)
+        self.plan = demo_plan(name)
         self.folder = folder
         self.by_id = {p.step.id: p for p in self.plan.steps}
         self.taps = [
@@ -214,3 +218,29 @@ def _cup(share: float, rng: np.random.Generator) -> dict[str, Any]:
         "instrument": "refractometer",
         "zeroed": True,
     }
+
+
+def teach(bay: Bay, coaches: int) -> dict[int, tuple[float, int]]:
+    """Learn from one and from three visits to many coaches; compare with the visit after that.
+
+    Gives, by visits, how wide the band of gallons is over what the plan printed, and how many
+    times it holds what EPANET then uses.
+    """
+    rng = np.random.default_rng(20_261_130)
+    usual = bay.rehearsal.foresee(Explanation(AS_RECORDED, chance=1.0))
+    used = np.sum(usual.step_m3, axis=0)
+    used = used * (1.0 + VOLUME_WITHIN * rng.standard_normal(len(used)))
+    printed = bay.plan.antifreeze.p95 - bay.plan.antifreeze.p05
+    widths: dict[int, list[float]] = {1: [], 3: []}
+    hits = dict.fromkeys(widths, 0)
+    for _ in range(coaches):
+        day = Day(bay, rng)
+        visits = [Visit(bay.observed(day.events(None, frozenset(), rng)), usual) for _ in range(3)]
+        truth_m3 = day.used_m3(day.fill(day.counting * rng.uniform(0.93, 1.07)))
+        for count, found in widths.items():
+            learned = learn(visits[:count], {"gallons": used})
+            assert learned is not None
+            after = learned.quantities["gallons"].after
+            found.append((after.p95 - after.p05) / printed)
+            hits[count] += after.p05 <= truth_m3 <= after.p95
+    return {count: (float(np.mean(widths[count])), hits[count]) for count in widths}

@@ -13,9 +13,11 @@ from wintertight.flow.replay import Trace
 from wintertight.flow.state import arriving_state
 from wintertight.flow.until import Until
 from wintertight.fluids.product import Product
+from wintertight.procedure.added import added_step
 from wintertight.procedure.bands import Band, fill_draws, handling_draws
 from wintertight.procedure.filled import fill_as_done
 from wintertight.procedure.fresh_jug import is_of_jug, jug_readings
+from wintertight.procedure.handling import HANDLING_S
 from wintertight.procedure.instruments import check_reading
 from wintertight.procedure.methods.table import FIRST_AID, METHODS
 from wintertight.procedure.plan import Plan, plan_coach, refused_orders
@@ -86,7 +88,7 @@ def prove_record(
     by_id = {p.step.id: p for p in planned.steps}
     careful = planned.careful.network
     pairs = tuple(
-        (event, _as_recorded(event, by_id, careful, name))
+        (event, _as_recorded(event, by_id, careful, product, name))
         for event in record.in_order()
         if event.step is None or event.step in by_id or not _is_gone(event, as_on_card, not_here)
     )
@@ -156,9 +158,16 @@ def _method_of(record: Record, name: str) -> str:
 
 
 def _as_recorded(
-    event: Event, by_id: Mapping[str, PlannedStep], network: CoachNetwork, name: str
+    event: Event,
+    by_id: Mapping[str, PlannedStep],
+    network: CoachNetwork,
+    product: Product,
+    name: str,
 ) -> Step:
     """Give the step an event speaks of, with the setting and the run it really had."""
+    added = added_step(event, network, product, name)
+    if added is not None:
+        return replace(added, id=f"added:{event.id}")
     step = _step_of(event, by_id, name)
     if event.setting is not None and step.setting and event.setting != step.setting:
         step = _set_otherwise(event, step, network, name)
@@ -229,7 +238,7 @@ def _steps_as_done(
     moments = iter(best.moments)
     for n, (event, step) in enumerate(done, start=1):
         runs = [m.outcome.run for m in (next(moments) for _ in step.actions) if m.outcome.run]
-        before = by_id[step.id]
+        before = by_id.get(step.id) or PlannedStep(n, step, handling_s=HANDLING_S[step.key])
         run_on = event.run_on_s if event.run_on_s is not None else before.run_on_s
         run = runs[0] if step.outlet else None
         yield replace(before, n=n, step=step, run=run, run_on_s=run_on)

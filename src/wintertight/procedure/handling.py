@@ -57,6 +57,9 @@ HANDLING_S: Mapping[str, float] = MappingProxyType(
         "take reading": 180.0,
         "hang tag": 60.0,
         "hang tag for the night": 30.0,
+        "added setting": 20.0,
+        "added run": 20.0,
+        "added pour": 25.0,
     }
 )
 """Best value by key of step [s]."""

@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 
 from wintertight.procedure.chances import COUNTED_WITHIN_M3, TIMED_WITHIN_S
+from wintertight.procedure.handling import HANDLING_S
 from wintertight.procedure.record import Event
 from wintertight.procedure.steps import PlannedStep, Step
 
@@ -110,7 +111,9 @@ def ticked_steps(
         The steps that were done, and the outlets at which no colour came.
     """
     return tuple(
-        _as_ticked(planned[step.id], event, step) for event, step in events if _tried(event, step)
+        _as_ticked(planned.get(step.id), event, step)
+        for event, step in events
+        if _tried(event, step)
     )
 
 
@@ -155,7 +158,9 @@ def _tried(event: Event, step: Step) -> bool:
     return event.result == "done" or (event.result == "failed" and step.outlet is not None)
 
 
-def _as_ticked(planned: PlannedStep, event: Event, step: Step) -> PlannedStep:
+def _as_ticked(planned: PlannedStep | None, event: Event, step: Step) -> PlannedStep:
+    if planned is None:
+        return PlannedStep(0, step, handling_s=HANDLING_S[step.key])
     run_on_s = planned.run_on_s if event.run_on_s is None else event.run_on_s
     return PlannedStep(
         n=planned.n,

@@ -155,11 +155,14 @@ STEPS: Mapping[str, str] = MappingProxyType(
             "Mend what is cracked, then plan the coach anew. What that takes is open until then."
         ),
         "take reading": (
-            "Read the strength of what came last from the farthest tap, with an instrument made"
-            " for this product. Write it down."
+            "Fill one cup from the fresh jug and one from the farthest hot tap. Read both with one"
+            " instrument made for this product, zeroed on water. Write both down."
         ),
         "hang tag for the night": "Hang the tag at the main tap: for this cold night only.",
         "hang tag": "Hang the tag at the main tap: void once water runs.",
+        "added setting": "{part} set otherwise, beside what the sheet asks.",
+        "added run": "{part} run once more, beside what the sheet asks.",
+        "added pour": "More antifreeze poured into the {part}.",
     }
 )
 """By key of the step; "key: word" is said where the word fits: a kind, a circumstance."""
@@ -221,6 +224,9 @@ WHY: Mapping[str, str] = MappingProxyType(
         "take reading": "A number says more than a colour.",
         "hang tag for the night": "A hold expires; whoever comes next must know when.",
         "hang tag": "Whoever opens a tap in winter must know what it undoes.",
+        "added setting": "Done in the bay; the proof counts it.",
+        "added run": "Done in the bay; the proof counts it.",
+        "added pour": "Done in the bay; the proof counts it.",
     }
 )
 """By key of the step: one short sentence."""
