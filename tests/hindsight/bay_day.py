@@ -21,6 +21,7 @@ from tests.unit.documents.demo_plans import demo_plan
 from wintertight.procedure.chances import AS_RECORDED, CROSSES
 from wintertight.procedure.hindsight.cups import cups_of
 from wintertight.procedure.hindsight.diagnosis import VOLUME_WITHIN, weigh
+from wintertight.procedure.hindsight.doubts import DOUBT
 from wintertight.procedure.hindsight.explanations import (
     CAUSE_OF,
     Explanation,
@@ -75,7 +76,10 @@ class Bay:
             for p in self.plan.steps
             if p.step.outlet and self.plan.careful.network.controls[p.step.outlet].thing == "tap"
         ]
-        self.hot = [tap for tap in self.taps if tap.endswith(".hot")][-1]
+        run_on_s = {p.step.outlet: p.run_on_s or 0.0 for p in self.plan.steps}
+        hot = [tap for tap in self.taps if tap.endswith(".hot")]
+        # What leaves last after a short run may be a clear slug that no cup would show.
+        self.hot = max(hot, key=lambda tap: run_on_s[tap])
 
     @cached_property
     def rehearsal(self) -> Rehearsal:
@@ -124,6 +128,15 @@ class Bay:
         network, product = self.plan.careful.network, self.plan.product
         cups = cups_of(pairs, network, product)
         return observe(pairs, self.by_id, product.container_m3, cups)
+
+    def doubted(self, observed: Observed) -> bool:
+        """Tell whether some explanation is likely enough to doubt parts by."""
+        weighed = weigh(self.foreseen, observed)
+        return any(
+            each.fits >= DOUBT and each.fits > each.explanation.chance
+            for each in weighed
+            if each.explanation.cause != AS_RECORDED
+        )
 
     def causes(self, observed: Observed) -> tuple[Cause, ...]:
         """Rank the causes by what was observed."""

@@ -40,6 +40,9 @@ def prove(  # noqa: PLR0913 - one parameter for each option
         str, typer.Option("--units", metavar="us|metric", help="units of every sentence")
     ] = "us",
     every: Annotated[bool, typer.Option("--all", help="name every part on the screen")] = False,
+    quick: Annotated[
+        bool, typer.Option("--quick", help="do not ask what times, jugs and cups tell beyond")
+    ] = False,
     strict: Annotated[
         bool, typer.Option("--strict", help="exit with 3 unless the verdict is safe")
     ] = False,
@@ -61,8 +64,8 @@ def prove(  # noqa: PLR0913 - one parameter for each option
     before = [
         prove_record(read, load_record(file), poured, low_degC, file) for file in earlier or ()
     ]
-    as_recorded = prove_record(read, record, poured, low_degC, done)
-    proved, told = look_back(read, as_recorded, poured, before)
+    proved = prove_record(read, record, poured, low_degC, done)
+    proved, told = (proved, None) if quick else look_back(proved, poured, before)
     status = NOT_SAFE if strict and proved.plan.verdict != "safe" else SAFE_TO_LEAVE
     if as_json:
         sold_by = {"shop": {"name": sold.name, "list": list_file}}
@@ -71,6 +74,9 @@ def prove(  # noqa: PLR0913 - one parameter for each option
         )
     from wintertight.documents.hindsight import hindsight_block
     from wintertight.documents.proof_screen import proof_screen
+    from wintertight.wording.catalogue import say
+    from wintertight.wording.names import part_name
+    from wintertight.wording.spoken import listed
 
     screen = proof_screen(
         proved.plan,
@@ -78,11 +84,15 @@ def prove(  # noqa: PLR0913 - one parameter for each option
         spoken,
         system,
         all_parts=every,
-        told=hindsight_block(told, read, spoken, system),
+        told=hindsight_block(told, proved.plan.card, spoken, system),
     )
     said = [screen.rstrip("\n")]
     if proved.unknown:
         said.append(f"The record does not speak of: {', '.join(proved.unknown)}.")
+    for key, parts in (("not here", proved.not_here), ("still here", proved.still_here)):
+        if parts:
+            names = listed([part_name(read, part, spoken) for part in parts], spoken)
+            said.append(say("hindsight", key, spoken, parts=names))
     if list_file == BUNDLED:
         said.append(BUNDLED_NOTE)
     return Answer("\n".join(said), status)
@@ -97,4 +107,11 @@ def _content(
     found = plan_object(proved.plan, language, system, recorded=True)
     beyond = hindsight_object(told, proved.plan.card, language, system)
     why = {**(found.get("why_null") or {}), **beyond["why_null"]}
-    return {**found, "not_recorded": list(proved.unknown), **beyond, "why_null": why}
+    return {
+        **found,
+        "not_recorded": list(proved.unknown),
+        "not_on_this_coach": list(proved.not_here),
+        "still_on_card": list(proved.still_here),
+        **beyond,
+        "why_null": why,
+    }

@@ -19,7 +19,7 @@ CHANCE: Mapping[str, float] = MappingProxyType(
     {
         "wrong bypass": 0.03,
         "inlet half open": 0.02,
-        "crossover": 0.02,
+        "crossover": 0.03,
         "low point open": 0.02,
         "suction leak": 0.005,
         "jug dry": 0.005,
@@ -40,7 +40,7 @@ CROSSES = ("outside shower", "outside kitchen", "shower")
 """Kinds of fittings through which hot and cold run together while a head or a button is shut."""
 
 OUT_OF_SIGHT: Mapping[str, float] = MappingProxyType(
-    {"outside shower": 15.0, "outside kitchen": 8.0, "spray port": 15.0}
+    {"outside shower": 25.0, "outside kitchen": 12.0, "spray port": 25.0}
 )
 """How many times as often as a tap indoors a fitting of a kind is forgotten [1]; common
 practice."""

@@ -64,10 +64,10 @@ def cure_text(cause: Cause, language: str = "en") -> str:
     explanation, mistake = cause.explanation, cause.explanation.mistake
     if explanation.cause == AS_RECORDED:
         return ""
-    if mistake is None:
-        return say_best("hindsight", "cure", (explanation.cause,), language)
-    settle = say_best("mistake settle", mistake.key, circumstances_of(mistake), language)
-    return say("hindsight", "cure", language, settle=settle)
+    settle = ""
+    if mistake is not None:
+        settle = say_best("mistake settle", mistake.key, circumstances_of(mistake), language)
+    return say_best("hindsight", "cure", (explanation.cause,), language, settle=settle)
 
 
 def diagnosis_lines(

@@ -21,9 +21,9 @@ from wintertight.procedure.steps import PlannedStep
 from wintertight.proof.claims import Evidence, PartProof
 from wintertight.proof.judge import Bench, prove_parts
 
-DOUBT = 0.05
-"""How likely an explanation must be for its parts to be doubted [1]: as much as a verdict allows
-draws in which a part does not hold."""
+DOUBT = 0.2
+"""How likely an explanation must be for its parts to be doubted [1]; common practice: one chance in
+five is worth a look, one in twenty is what any right job shows now and then."""
 
 SAID = "observed otherwise"
 """Key of the reason."""

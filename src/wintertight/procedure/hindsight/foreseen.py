@@ -159,7 +159,8 @@ class Rehearsal:
         steps, network = really_done(self.steps, usual.network, explanation)
         trace = done_over(usual, self.steps, steps, network)
         sizes = Sizes(drawn, network, usual.network, self.strength)
-        found = _Fill({}, {}, [], {JUG: 0.0})
+        skipped = (p.step.outlet for p in self.steps if p.step.id in explanation.skips)
+        found = _Fill({}, {}, [], {JUG: 0.0, **{o: 0.0 for o in skipped if o}})
         moments, before = iter(trace.moments), trace.start
         for step in steps:
             used = np.zeros(len(drawn.pump))

@@ -88,12 +88,11 @@ class Hindsight:
 
 
 def look_back(
-    card: Card, done: AsDone, product: Product, earlier: Sequence[AsDone] = ()
+    done: AsDone, product: Product, earlier: Sequence[AsDone] = ()
 ) -> tuple[AsDone, Hindsight | None]:
     """Look back on a record.
 
     Args:
-        card: the coach's card.
         done: what the record proves.
         product: what the coach was filled with, as its label says.
         earlier: what records of earlier visits to the same coach prove; they only teach.
@@ -102,7 +101,8 @@ def look_back(
         What the record proves, less what is doubted now, and what it tells beyond. None where no
         antifreeze was pumped, or nothing was timed, counted or read.
     """
-    visits = [_Visited.of(card, each, product) for each in (*earlier, done)]
+    card = done.plan.card
+    visits = [_Visited.of(each, product) for each in (*earlier, done)]
     last = visits[-1]
     if last is None or not last.observed.is_something:
         return done, None
@@ -135,7 +135,7 @@ class _Visited:
     observed: Observed
 
     @classmethod
-    def of(cls, card: Card, done: AsDone, product: Product) -> "_Visited | None":
+    def of(cls, done: AsDone, product: Product) -> "_Visited | None":
         """Rehearse a visit; None where no antifreeze was pumped."""
         by_id = {p.step.id: p for p in done.planned.steps}
         ticked = ticked_steps(done.events, by_id)
@@ -144,7 +144,7 @@ class _Visited:
         cups = cups_of(done.events, done.planned.careful.network, product)
         observed = observe(done.events, by_id, product.container_m3, cups)
         strength = 1.0 - product.contents().water
-        return cls(done, Rehearsal.of(card, ticked, strength), observed)
+        return cls(done, Rehearsal.of(done.plan.card, ticked, strength), observed)
 
     def foresee(self) -> tuple[Foreseen, ...]:
         """Foresee every possible explanation, as recorded first."""

@@ -76,6 +76,9 @@ PIECES: Mapping[str, str] = MappingProxyType(
         "look": "To tell: look at the {part}.",
         "eyes": "To tell: nothing that can still be read; go over the coach step by step.",
         "cure": "If so: {settle}.",
+        "cure: weak product": (
+            "If so: run every outlet again with product that a cup from the jug was read of."
+        ),
         "cure: forgotten outlet": "If so: run it as the sheet says, and those after it again.",
         "cure: longer line": "If so: run its outlets on longer, and enter its length on the card.",
         "cure: water run since": "If so: run antifreeze through it again.",
@@ -86,6 +89,14 @@ PIECES: Mapping[str, str] = MappingProxyType(
         "habit": "Here a tap runs on {percent} of what the sheet asks.",
         "line": "The line {part}: {low} to {high}; the card alone said {was}.",
         "range": "{low} to {high}",
+        "not here": (
+            "Not on this coach, as recorded: {parts}. Taken off the card for this proof; enter it"
+            " there."
+        ),
+        "still here": (
+            "The record says it is not on this coach: {parts}. Others are fed through it on the"
+            " card, so it stays there, and counts as not done. Enter what is really there."
+        ),
         "given less weight": "Given less weight, as it fits nothing else: {sights}.",
     }
 )

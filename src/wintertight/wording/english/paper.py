@@ -23,8 +23,8 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "time this one": "time this one",
         "how to fill": (
             "Open, watch for colour that stays, count the run-on, shut. Write down when colour"
-            " came and how long it ran on where that is asked: 0 if it was there at once. Much later"
-            " than shown: stop and ask."
+            " came and how long it ran on where that is asked: 0 if it was there at once. Much"
+            " later than shown: stop and ask."
         ),
         "how to count": "Open, watch for colour that stays, count the run-on, shut.",
         "reading": "Reading",
