@@ -20,7 +20,7 @@ from wintertight.procedure.held_in import held_in, with_scatter
 from wintertight.procedure.methods.table import FIRST_AID, METHODS
 from wintertight.procedure.plan import Plan, plan_coach, refused_orders
 from wintertight.procedure.readings import check_reading, with_reading
-from wintertight.procedure.record import Event, Record
+from wintertight.procedure.record import REPLACE_ANODE, Event, Record
 from wintertight.procedure.steps import PlannedStep, Step
 from wintertight.proof.claims import Evidence, PartProof, verdict_of
 from wintertight.proof.judge import Bench, prove_parts
@@ -77,7 +77,8 @@ def prove_record(
     planned = plan_coach(card, product, low_degC, _method_of(record, name))
     by_id = {p.step.id: p for p in planned.steps}
     careful = planned.careful.network
-    pairs = [(e, _as_recorded(e, by_id, careful, name)) for e in record.in_order()]
+    events = [e for e in record.in_order() if e.action != REPLACE_ANODE]
+    pairs = [(e, _as_recorded(e, by_id, careful, name)) for e in events]
     for event, _ in pairs:
         check_reading(event, name)
     done_pairs = [(event, step) for event, step in pairs if event.result == "done"]

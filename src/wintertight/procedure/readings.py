@@ -28,6 +28,9 @@ COLDEST_READ_DEGC = -51.0
 LEAST_DEGC, MOST_DEGC = -150.0, 0.5
 """Between these a freezing point of anything that may be in a line must lie [degC]."""
 
+EATEN_SD = 0.1
+"""Standard deviation of a share eaten where none is given [1]: an eye's; common practice."""
+
 SHARE_UNITS: Mapping[str, float] = MappingProxyType(
     {"1": 1.0, "share": 1.0, "%": 0.01, "vol%": 0.01, "percent": 0.01}
 )
@@ -62,7 +65,7 @@ def _fault(reading: Reading) -> tuple[str, str] | None:
     if isinstance(value, bool) is not (reading.kind == "looks pink"):
         expected = "true or false" if reading.kind == "looks pink" else "a number"
         return "value", f"expected {expected} for '{reading.kind}'"
-    if reading.kind == "glycol share":
+    if reading.kind in {"glycol share", "share eaten"}:
         if _unit(reading) not in {"", *SHARE_UNITS}:
             return "unit", "expected % or 1, the unit of a share"
         share = _share(reading)
@@ -168,6 +171,27 @@ def glycol_share(reading: Reading) -> float | None:
     if reading.kind == "freezing point":
         return _share_at(_celsius(reading))
     return None
+
+
+def share_eaten(reading: Reading) -> tuple[float, float] | None:
+    """Give a reading as the share of an anode rod that is eaten.
+
+    Args:
+        reading: a reading that was checked.
+
+    Returns:
+        The share and its standard deviation [1]; None where the reading is of another kind, or has
+        no value.
+
+    Example:
+        >>> share_eaten(Reading(kind="share eaten", value=30.0, unit="%"))
+        (0.3, 0.1)
+    """
+    if reading.kind != "share eaten" or reading.value is None:
+        return None
+    if reading.sd is None:
+        return _share(reading), EATEN_SD
+    return _share(reading), reading.sd * SHARE_UNITS.get(_unit(reading), 1.0)
 
 
 def _share_at(freezing_point_degC: float) -> float:

@@ -31,7 +31,13 @@ MOST_M3 = 10.0
 """Most fluid one event is taken to speak of [m3]."""
 
 Result = Literal["done", "skipped", "failed", "not on this coach"]
-ReadingKind = Literal["freezing point", "glycol share", "pressure", "temperature", "looks pink"]
+ReadingKind = Literal[
+    "freezing point", "glycol share", "pressure", "temperature", "looks pink", "share eaten"
+]
+
+REPLACE_ANODE = "replace anode"
+"""An action that a record may hold and no plan asks for."""
+
 Seconds = Annotated[StrictFloat | None, Field(ge=0.0, le=LONGEST_S)]
 
 

@@ -15,6 +15,7 @@ from wintertight.wording.english import (
     proofs,
     settings,
     steps,
+    wear,
 )
 
 ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
@@ -58,5 +59,8 @@ ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "buying": choices.BUYING,
         "order": choices.ORDERS,
         "stop rule": choices.STOP_RULES,
+        "anode": wear.ANODES,
+        "no anode": wear.NO_ANODES,
+        "wear": wear.WEAR_PHRASES,
     }
 )

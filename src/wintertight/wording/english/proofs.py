@@ -118,6 +118,7 @@ EVIDENCE: Mapping[str, str] = MappingProxyType(
         "reading freezing point": "A freezing point was read that says nothing of its strength.",
         "reading pressure": "A pressure was read.",
         "reading temperature": "A temperature was read.",
+        "reading share eaten": "The anode rod was looked at; that says nothing of frost.",
         "reading looks pink": "It looked pink; that proves little.",
     }
 )
