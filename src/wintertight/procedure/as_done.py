@@ -113,6 +113,31 @@ def prove_record(
     return AsDone(plan, planned, unknown, done)
 
 
+def proved_at(
+    done: AsDone, record: Record, low_degC: float, name: str = "record"
+) -> tuple[PartProof, ...]:
+    """Prove the same job, done as it was, at another cold.
+
+    Args:
+        done: the proof at the design low it was done for.
+        record: what was done.
+        low_degC: the other cold [degC].
+        name: what to call the record in an error.
+
+    Returns:
+        The proof of each part. What was not written down, such as how long an outlet ran on, is
+        taken as planned for the design low, not for the other cold.
+    """
+    plan, trace = done.plan, done.plan.careful
+    by_id = {p.step.id: p for p in done.planned.steps}
+    events = [e for e in record.in_order() if e.action != REPLACE_ANODE]
+    pairs = [(e, _as_recorded(e, by_id, trace.network, name)) for e in events]
+    bench = Bench(plan.card, trace.network, trace.end, low_degC, plan.product)
+    parts = prove_parts(bench)
+    held = held_in(draw(plan.card), bench, trace, plan.best.network, parts)
+    return _with_evidence(with_scatter(parts, held), pairs, bench, plan.product)
+
+
 def _method_of(record: Record, name: str) -> str:
     """Give the method a record is of; what is first aid proves nothing."""
     if record.method is None:
