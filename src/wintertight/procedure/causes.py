@@ -173,15 +173,21 @@ def _missed(case: Case, part: str) -> Cause:
     if coldest is not None and (coldest.safe is True or _no_frost(case)):
         more = {"lowest_degC": case.found.lowest_degC or 0.0}
         return Cause("missed", "missed: mild", {**low, **more})
+    key, steps = _left_out(case, part, proof)
+    return Cause("missed", key, low, steps)
+
+
+def _left_out(case: Case, part: str, proof: PartProof) -> tuple[str, tuple[NotDone, ...]]:
+    """Give why a part is not proven: steps not done there, or elsewhere, or none that is known."""
     worse = RANK[case.planned[part].safe] > RANK[proof.safe]
-    steps = tuple(_not_done(case, case.undone.get(part, ()))) if worse else ()
-    if steps:
-        skipped = any(step.result is not None for step in steps)
-        return Cause("missed", "missed: skipped" if skipped else "missed: not recorded", low, steps)
+    here = tuple(_not_done(case, case.undone.get(part, ()))) if worse else ()
+    if here:
+        skipped = any(step.result is not None for step in here)
+        return "missed: skipped" if skipped else "missed: not recorded", here
     if proof.safe is None:
-        return Cause("missed", "missed: unproven", low)
+        return "missed: unproven", ()
     elsewhere = tuple(_not_done(case, case.undone_anywhere)) if worse else ()
-    return Cause("missed", "missed: elsewhere" if elsewhere else "missed: gap", low, elsewhere)
+    return "missed: elsewhere" if elsewhere else "missed: gap", elsewhere
 
 
 def _no_frost(case: Case) -> bool:

@@ -11,7 +11,7 @@ ANODES: Mapping[str, str] = MappingProxyType(
         ),
         "half before autumn": (
             "{part}: {share} of the anode rod is eaten ({share_low} to {share_high}). Half is"
-            " reached in {left} seasons ({left_low} to {left_high}), by even chances before the"
+            " reached in {left} seasons ({left_low} to {left_high}), as likely as not before the"
             " next autumn: replace it now."
         ),
         "half after autumn": (
