@@ -45,15 +45,19 @@ LEAST_SD = 0.02
 TOO_LOW = 2.0
 """A reading so many standard deviations below an earlier one is of another rod, or wrong [1]."""
 
+TINY = 1e-300
 YEAR_DAYS = 365.25
 PLUG_OUT = "plug-out:"
 """In front of the heater in the id of the step at which a rod comes out."""
 
-RATES: Array = np.geomspace(0.01, 6.0, 400)
-"""Shares eaten in a season that are told apart [1]."""
+LEAST_RATE, MOST_RATE = 0.01, 6.0
+"""Shares eaten in a season between which a rate is looked for [1]."""
 
-STARTS: Array = np.linspace(0.0, 1.0, 101)
-"""Shares eaten at the first look that are told apart [1]."""
+POINTS = 150
+"""First shares, and rates, that are told apart in each of two looks, the second a closer one."""
+
+NOTHING = 1e-7
+"""Weight beside the largest from which on a first share or a rate is left out [1]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,6 +75,10 @@ class RodReading:
     share: float
     sd: float
     new: bool = False
+
+
+Rod = tuple[RodReading, ...]
+"""The looks at one rod, in order; the first may be the day it was put in."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -239,10 +247,11 @@ def anode_of(
     *earlier, present = _rods(readings)
     if _goes_down(present):
         return Anode(part, readings, None, None, None, "unknown", "goes down")
-    starts, weights = _posterior(present, [rod for rod in earlier if not _goes_down(rod)])
-    share = np.minimum(1.0, starts[:, None] + RATES * _seasons(present[0].on, now))
-    left = np.maximum(0.0, (WORN_OUT - share) / RATES)
-    chance, after = (float(weights[share + n * RATES >= WORN_OUT].sum()) for n in (1.0, 2.0))
+    known = _posterior(present, [rod for rod in earlier if not _goes_down(rod)])
+    rates, weights = known.rates, known.weights
+    share = np.minimum(1.0, known.starts[:, None] + rates * _seasons(present[0].on, now))
+    left = np.maximum(0.0, (WORN_OUT - share) / rates)
+    chance, after = (float(weights[share + n * rates >= WORN_OUT].sum()) for n in (1.0, 2.0))
     share_now = _band(share, weights)
     at_half = max(share_now.p50, present[-1].share) >= WORN_OUT
     replace, why = _when(chance, after, at_half=at_half)
@@ -260,9 +269,9 @@ def _when(chance: float, after: float, *, at_half: bool) -> tuple[When, WearKey]
     return "not yet", "lasts"
 
 
-def _rods(readings: tuple[RodReading, ...]) -> list[tuple[RodReading, ...]]:
+def _rods(readings: tuple[RodReading, ...]) -> list[Rod]:
     """Part readings into rods: a new one begins each time one was put in."""
-    rods: list[tuple[RodReading, ...]] = [()]
+    rods: list[Rod] = [()]
     for reading in readings:
         if reading.new and rods[-1]:
             rods.append(())
@@ -270,7 +279,7 @@ def _rods(readings: tuple[RodReading, ...]) -> list[tuple[RodReading, ...]]:
     return rods
 
 
-def _goes_down(rod: tuple[RodReading, ...]) -> bool:
+def _goes_down(rod: Rod) -> bool:
     return any(
         earlier.share - later.share > TOO_LOW * float(np.hypot(earlier.sd, later.sd))
         for i, later in enumerate(rod)
@@ -282,53 +291,73 @@ def _seasons(start: date, end: date) -> float:
     return (end - start).days / YEAR_DAYS
 
 
-def prior_of_rates() -> Array:
-    """Give what is known of the rate before any reading.
-
-    Returns:
-        Weight of each of ``RATES`` [1], adding up to 1: a log-normal law of which a tenth lies on
-        either side of ``SHORTEST`` and ``LONGEST``; common practice.
-    """
-    middle = -0.5 * (np.log(SHORTEST) + np.log(LONGEST))
-    width = 0.5 * (np.log(LONGEST) - np.log(SHORTEST)) / TENTH
-    weights = np.exp(-0.5 * ((np.log(RATES) - middle) / width) ** 2)
-    return np.asarray(weights / weights.sum())
-
-
 @lru_cache(maxsize=1)
 def prior_rate() -> Band:
     """Give the band of the share eaten in a season before any reading [1]; common practice."""
-    return _band(RATES[None, :], prior_of_rates()[None, :])
+    rates = np.geomspace(LEAST_RATE, MOST_RATE, POINTS)
+    return _band(rates, np.exp(_log_prior(rates)))
 
 
-def _posterior(
-    present: tuple[RodReading, ...], earlier: Sequence[tuple[RodReading, ...]]
-) -> tuple[Array, Array]:
-    """Weigh first shares of the present rod and rates; earlier rods speak of the rate alone.
+def _log_prior(rates: Array) -> Array:
+    """Give the log of what is known of rates before any reading, on even steps of their log.
 
-    Returns:
-        First shares [1], shape (starts,), and weights [1], shape (starts, rates).
+    A log-normal law of which a tenth lies on either side of ``SHORTEST`` and ``LONGEST``.
     """
-    log_rates = np.log(prior_of_rates())
+    middle = -0.5 * (np.log(SHORTEST) + np.log(LONGEST))
+    width = 0.5 * (np.log(LONGEST) - np.log(SHORTEST)) / TENTH
+    return np.asarray(-0.5 * ((np.log(rates) - middle) / width) ** 2)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class _Known:
+    """What is known of the present rod: first shares [1], rates [1], and their weights [1]."""
+
+    starts: Array
+    rates: Array
+    weights: Array
+
+
+def _posterior(present: Rod, earlier: Sequence[Rod]) -> _Known:
+    """Weigh first shares of the present rod and rates; earlier rods speak of the rate alone."""
+    starts = _starts(present)
+    rates = np.geomspace(LEAST_RATE, MOST_RATE, POINTS)
+    coarse = _weights(present, earlier, starts, rates)
+    starts = np.linspace(*_ends(starts, coarse.sum(axis=1)), POINTS if len(starts) > 1 else 1)
+    rates = np.geomspace(*_ends(rates, coarse.sum(axis=0)), POINTS)
+    return _Known(starts, rates, _weights(present, earlier, starts, rates))
+
+
+def _starts(rod: Rod) -> Array:
+    """Give shares that may have been eaten at the first look: none of a new rod, else any [1]."""
+    return np.zeros(1) if rod[0].new else np.linspace(0.0, 1.0, POINTS)
+
+
+def _ends(points: Array, weights: Array) -> tuple[float, float]:
+    """Give the ends between which all weight lies, two points farther out than it seems."""
+    counted = np.flatnonzero(weights > NOTHING * weights.max())
+    low, high = max(0, counted[0] - 2), min(len(points) - 1, counted[-1] + 2)
+    return float(points[low]), float(points[high])
+
+
+def _weights(present: Rod, earlier: Sequence[Rod], starts: Array, rates: Array) -> Array:
+    """Weigh first shares and rates, shape (starts, rates), adding up to 1."""
+    log_rates = _log_prior(rates)
     for rod in earlier:
-        _, log_past = _log_likelihood(rod)
-        most = log_past.max()
-        log_rates = log_rates + most + np.log(np.exp(log_past - most).mean(axis=0) + 1e-300)
-    starts, log_now = _log_likelihood(present)
-    total = log_now + log_rates
+        past = _log_likelihood(rod, _starts(rod), rates)
+        log_rates = log_rates + past.max() + np.log(np.exp(past - past.max()).mean(axis=0) + TINY)
+    total = _log_likelihood(present, starts, rates) + log_rates
     weights = np.exp(total - total.max())
-    return starts, weights / weights.sum()
+    return np.asarray(weights / weights.sum())
 
 
-def _log_likelihood(rod: tuple[RodReading, ...]) -> tuple[Array, Array]:
-    """Give first shares [1] and the log likelihood of the readings, shape (starts, rates)."""
-    starts = np.zeros(1) if rod[0].new else STARTS
-    found = np.zeros((len(starts), len(RATES)))
+def _log_likelihood(rod: Rod, starts: Array, rates: Array) -> Array:
+    """Give the log likelihood of the readings of a rod, shape (starts, rates)."""
+    found = np.zeros((len(starts), len(rates)))
     for reading in rod:
         if not reading.new:
-            share = np.minimum(1.0, starts[:, None] + RATES * _seasons(rod[0].on, reading.on))
+            share = np.minimum(1.0, starts[:, None] + rates * _seasons(rod[0].on, reading.on))
             found -= 0.5 * ((reading.share - share) / reading.sd) ** 2
-    return starts, found
+    return found
 
 
 def _band(values: Array, weights: Array) -> Band:
