@@ -35,6 +35,7 @@ WEIGHTS: Mapping[str, Weight] = MappingProxyType(
         "used: untouched": "against",
         "used: pumped": "open",
         "used: below": "open",
+        "used: shut": "open",
         "used: no frost": "open",
         "used: not known": "open",
         "older: limed": "supported",
@@ -99,6 +100,23 @@ class Cause:
         return WEIGHTS[self.key]
 
 
+@dataclass(frozen=True, slots=True)
+class Water:
+    """Where water came that ran after the coach was winterized.
+
+    Attributes:
+        touched: parts that it reached from the city inlet.
+        shut: parts that no longer hold once the taps are shut after it.
+        below: waste tanks into which what it reached drains.
+        pumped: parts that it would have reached from the fresh tank.
+    """
+
+    touched: frozenset[str] = frozenset()
+    shut: frozenset[str] = frozenset()
+    below: frozenset[str] = frozenset()
+    pumped: frozenset[str] = frozenset()
+
+
 @dataclass(frozen=True, eq=False)
 class Case:
     """Everything that the causes of one coach are weighed by.
@@ -113,9 +131,7 @@ class Case:
         planned: the same, had all been done as planned.
         at_lowest: the same as done, at the lowest temperature the coach saw; empty if not known.
         unmargined: the same without the margin of a verdict.
-        touched: parts that water reached from the city inlet after the fall; None if not known.
-        pumped: parts it would have reached from the fresh tank.
-        below: waste tanks into which what it reached drains.
+        water: where water came after the fall; None if not known.
         warm: parts in rooms that were said to have stayed heated.
     """
 
@@ -128,9 +144,7 @@ class Case:
     planned: Mapping[str, PartProof]
     at_lowest: Mapping[str, PartProof]
     unmargined: Mapping[str, PartProof]
-    touched: frozenset[str] | None
-    pumped: frozenset[str]
-    below: frozenset[str]
+    water: Water | None
     warm: frozenset[str]
 
 
@@ -207,18 +221,21 @@ def _not_done(case: Case, numbers: Iterable[int]) -> Iterator[NotDone]:
 
 def _used(case: Case, part: str) -> Cause:
     """Weigh whether water has run there since."""
-    if case.touched is None:
+    water = case.water
+    if water is None:
         return Cause("used", "used: not known")
     if not case.found.water_since:
         return Cause("used", "used: none")
-    if part in case.touched:
-        if _no_frost(case):
-            lowest = case.found.lowest_degC or 0.0
-            return Cause("used", "used: no frost", {"lowest_degC": lowest})
-        return Cause("used", "used: touched")
-    if part in case.below:
-        return Cause("used", "used: below")
-    return Cause("used", "used: pumped" if part in case.pumped else "used: untouched")
+    if part in water.touched and _no_frost(case):
+        return Cause("used", "used: no frost", {"lowest_degC": case.found.lowest_degC or 0.0})
+    sets = (
+        ("touched", water.touched),
+        ("shut", water.shut),
+        ("below", water.below),
+        ("pumped", water.pumped),
+    )
+    where = next((key for key, parts in sets if part in parts), "untouched")
+    return Cause("used", f"used: {where}")
 
 
 def _colder(case: Case, part: str) -> Cause:

@@ -16,16 +16,21 @@ from wintertight.cold.burst import VERDICT_MARGIN_K
 from wintertight.errors import ChoiceError, Place, RecordError
 from wintertight.fluids.product import Product
 from wintertight.procedure.as_done import AsDone, prove_record, proved_at
-from wintertight.procedure.causes import Case, Cause, CauseName, weigh
+from wintertight.procedure.causes import Case, Cause, CauseName, Water, weigh
 from wintertight.procedure.found import Burst, Found
 from wintertight.procedure.missed import RANK
+from wintertight.procedure.plan import Plan
 from wintertight.procedure.record import Record
 from wintertight.procedure.undone import undone_at, undone_steps
-from wintertight.procedure.winter_use import WinterUse, parts_pumped, parts_touched, use_named
+from wintertight.procedure.winter_use import WinterUse, after_use, parts_pumped, use_named
 from wintertight.proof.claims import PartProof
+from wintertight.proof.judge import Bench, prove_parts
 
 Explained = Literal["supported", "open", "not explained"]
 LookKey = Literal["not relieved", "sealed", "attested", "assumed", "no reading", "computed", "worn"]
+
+STRENGTH = "reading glycol share"
+"""Evidence of a reading that says how strong a content is; no other kind of reading does."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -133,7 +138,7 @@ def _rests_on(burst: Burst, proof: PartProof) -> Iterator[LookKey]:
         yield "assumed"
     if "attested" in kinds:
         yield "attested"
-    if "measured" not in kinds:
+    if all(evidence.key != STRENGTH for evidence in proof.evidence):
         yield "no reading"
     if "computed" in kinds:
         yield "computed"
@@ -151,16 +156,14 @@ def _case(  # noqa: PLR0913, PLR0917 - a coach, its record, what was found, and 
     proven = {part.id for part in done.plan.parts}
     stands = {b.part: _stands_for(card, b.part, proven) for b in found.burst}
     undone = undone_at(done.plan, done.planned)
-    lowest, network, end = found.lowest_degC, done.plan.careful.network, done.plan.careful.end
+    lowest = found.lowest_degC
 
     def at(low_degC: float) -> Mapping[str, PartProof]:
         return _proofs(stands, proved_at(done, record, low_degC, name))
 
-    def reached(parts: frozenset[str]) -> frozenset[str]:
-        return frozenset(part for part, some in stands.items() if not parts.isdisjoint(some))
-
-    touched = None if use is None else parts_touched(card, network, end, use)
-
+    at_lowest = {} if lowest is None else at(lowest)
+    fall = _proofs(stands, done.plan.parts)
+    cold = done.plan.low_degC if lowest is None else lowest
     return Case(
         done=done,
         record=record,
@@ -170,14 +173,37 @@ def _case(  # noqa: PLR0913, PLR0917 - a coach, its record, what was found, and 
             for part, some in stands.items()
         },
         undone_anywhere=tuple(s.n for s in undone_steps(done.plan, done.planned) if s.step.actions),
-        fall=_proofs(stands, done.plan.parts),
+        fall=fall,
         planned=_proofs(stands, done.planned.parts),
-        at_lowest={} if lowest is None else at(lowest),
+        at_lowest=at_lowest,
         unmargined={} if lowest is None else at(lowest + VERDICT_MARGIN_K),
-        touched=None if touched is None else reached(touched),
-        pumped=frozenset() if use is None else reached(parts_pumped(card, network, end, use)),
-        below=frozenset() if touched is None else reached(_and_below(card, touched)),
+        water=None if use is None else _water(done.plan, stands, use, cold, at_lowest or fall),
         warm=frozenset(part for part in stands if _room(card, part) in set(found.heated or ())),
+    )
+
+
+def _water(
+    plan: Plan,
+    stands: Mapping[str, tuple[str, ...]],
+    use: WinterUse,
+    cold_degC: float,
+    was: Mapping[str, PartProof],
+) -> Water:
+    """Work out where water came that ran after the fall, and what no longer holds after it."""
+    if not use.ran:
+        return Water()
+    card, network, end = plan.card, plan.careful.network, plan.careful.end
+    after, wet = after_use(card, network, end, use)
+    again = _proofs(stands, prove_parts(Bench(card, network, after, cold_degC, plan.product)))
+
+    def reached(parts: frozenset[str]) -> frozenset[str]:
+        return frozenset(part for part, some in stands.items() if not parts.isdisjoint(some))
+
+    return Water(
+        touched=reached(wet),
+        shut=frozenset(p for p in again if was[p].safe is True and again[p].safe is not True),
+        below=reached(_and_below(card, wet)),
+        pumped=reached(parts_pumped(card, network, end, use)),
     )
 
 

@@ -363,7 +363,7 @@ def _log_likelihood(rod: Rod, starts: Array, rates: Array) -> Array:
 def _band(values: Array, weights: Array) -> Band:
     """Give the band of weighted values."""
     order = np.argsort(values, axis=None)
-    sorted_weights = weights.ravel()[order]
+    sorted_weights = weights.ravel()[order] / weights.sum()
     below = np.cumsum(sorted_weights) - 0.5 * sorted_weights
     low, middle, high = np.interp([0.05, 0.5, 0.95], below, values.ravel()[order])
     return Band(float(low), float(middle), float(high))

@@ -212,10 +212,10 @@ def _parts_of(network: CoachNetwork, touched: frozenset[str]) -> frozenset[str]:
     return touched | {network.links[k].part for k in touched if k in network.links}
 
 
-def parts_touched(
+def after_use(
     card: Card, network: CoachNetwork, state: State, use: WinterUse
-) -> frozenset[str]:
-    """Give the parts that water has reached which came in at the city inlet.
+) -> tuple[State, frozenset[str]]:
+    """Let water come in at the city inlet, as whoever uses a winterized coach will have done.
 
     Args:
         card: the coach's card.
@@ -224,13 +224,13 @@ def parts_touched(
         use: how it was used since.
 
     Returns:
-        Ids of lines, fittings and pools.
+        The coach after it, taps shut; and the lines, fittings and pools that water has reached.
 
     Raises:
         ChoiceError: the coach has no inlet.
     """
     trace = replay(network, state, _actions(card, network, use))
-    return _parts_of(network, _touched(network, trace, use))
+    return trace.end, _parts_of(network, _touched(network, trace, use))
 
 
 def parts_pumped(card: Card, network: CoachNetwork, state: State, use: WinterUse) -> frozenset[str]:

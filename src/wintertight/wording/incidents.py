@@ -15,16 +15,14 @@ MOST_STEPS = 6
 def cause_text(
     cause: Cause, part: BurstPart, incident: Incident, language: str = "en", system: System = "us"
 ) -> str:
-    """Give what is found on a cause, and what would settle it where it is open."""
+    """Give what is found on a cause."""
     card = incident.done.plan.card
     water = incident.found.water_since or ()
     params = spoken(cause.params, language, system)
     params["steps"] = some_of([_step(s, language) for s in cause.steps], MOST_STEPS, language)
     params["outlets"] = listed((part_name(card, outlet, language) for outlet in water), language)
     params["reason"] = "" if part.fall is None else reason(part.fall, language, system)
-    said = say("burst cause", cause.key, language, **params)
-    settled = settle_text(cause, language)
-    return f"{said} {settled}" if settled else said
+    return say("burst cause", cause.key, language, **params)
 
 
 def settle_text(cause: Cause, language: str = "en") -> str | None:
@@ -50,14 +48,15 @@ def _step(step: NotDone, language: str) -> str:
 def cause_line(
     cause: Cause, part: BurstPart, incident: Incident, language: str = "en", system: System = "us"
 ) -> str:
-    """Give a cause, its weight, and what is found on it."""
+    """Give a cause, its weight, what is found on it, and what would settle it where it is open."""
+    found = cause_text(cause, part, incident, language, system)
     said = say(
         "incident",
         "line",
         language,
         cause=say("incident", f"cause {cause.name}", language),
         weight=say("incident", f"weight {cause.weight}", language),
-        text=cause_text(cause, part, incident, language, system),
+        text=" ".join([found, *filter(None, [settle_text(cause, language)])]),
     )
     return begun(said)
 

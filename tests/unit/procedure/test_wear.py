@@ -8,7 +8,7 @@ from tests.unit.procedure.demo_coach import DEMO, TEXT, card, swapped
 from wintertight.coach.load import load_card
 from wintertight.errors import ChoiceError, RecordError
 from wintertight.procedure.record import Record, read_record
-from wintertight.procedure.wear import Wear, wear_of
+from wintertight.procedure.wear import Wear, prior_rate, wear_of
 
 LOOK = {"id": "a", "seq": 1, "step": "plug-out:heater", "result": "done"}
 
@@ -166,3 +166,13 @@ def test_a_card_that_is_silent_leaves_it_open() -> None:
     """Guards that a tank of unknown make is neither with nor without an anode."""
     (anode,) = worn(text=swapped('tank = "steel with anode"\n', "")).anodes
     assert anode.why == "no reading: tank not said"
+
+
+def test_what_is_taken_before_any_reading() -> None:
+    """Guards the prior as stated: a rod lasts one to five seasons, a tenth of them beyond each."""
+    # A log-normal law from its tenths: ninety-five per cent lie 1.6449 deviations out, not 1.2816.
+    width = 5.0 ** (0.5 * 1.6449 / 1.2816)
+    rate = prior_rate()
+    assert rate.p50 == pytest.approx(5.0**-0.5, rel=0.01)
+    assert rate.p05 == pytest.approx(5.0**-0.5 / width, rel=0.02)
+    assert rate.p95 == pytest.approx(5.0**-0.5 * width, rel=0.02)

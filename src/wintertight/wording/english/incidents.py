@@ -40,6 +40,10 @@ CAUSES: Mapping[str, str] = MappingProxyType(
             " it would have."
         ),
         "used: below": "Water that ran at {outlets} drained into it; how much is not known.",
+        "used: shut": (
+            "Water ran at {outlets} and did not come here, but with the taps shut after it this"
+            " part holds no longer."
+        ),
         "used: no frost": (
             "Water ran at {outlets} and came through it, but at {lowest_degC}, the lowest the coach"
             " saw, not even water freezes."
@@ -90,6 +94,7 @@ SETTLE: Mapping[str, str] = MappingProxyType(
         "missed: nothing recorded": "Find the record of the job, or the job sheet as filled in.",
         "missed: no proof": "Find out by hand what was left in it.",
         "used: pumped": "Ask whether the water came from the fresh tank or from the hose.",
+        "used: shut": "Ask whether the taps were left shut or open.",
         "used: below": "Ask how much water ran, and see how full it was.",
         "used: no frost": "Read how cold it got at the part itself.",
         "used: not known": "Ask whoever had the coach which taps were opened.",
