@@ -37,7 +37,7 @@ def test_the_screen_says_what_was_missed(door: Door) -> None:
     """Guards the words of the screen, in lines that fit it."""
     done = door("incident", CARD, "--done", FALL, "--found", FOUND, "--units", "metric")
     assert done.status == 0
-    assert "Outside hot: one cause is supported, a step missed." in done.out
+    assert "Outside hot: one cause is supported, missed in the fall." in done.out
     assert "skipped in line b17" in " ".join(done.out.split())
     assert "-27.8 °C" in done.out
     assert max(map(len, done.out.splitlines())) <= 92

@@ -90,6 +90,19 @@ def test_the_line_of_the_record_is_named() -> None:
     assert part.causes[0].steps[0].event is None
 
 
+def test_what_the_plan_itself_left_is_told_so() -> None:
+    """Guards that nobody looks for a missed step where the method left the gap."""
+    plan = plan_of(NAME, "drain")
+    gap = next(part.id for part in plan.parts if part.safe is False)
+    events = [
+        {"id": f"b{n}", "seq": n, "step": p.step.id, "result": "done"}
+        for n, p in enumerate(plan.steps)
+    ]
+    (part,) = weighed(fall(events=events, method="drain"), spring(gap)).parts
+    assert part.causes[0].key == "missed: as planned"
+    assert part.causes[0].steps == ()
+
+
 def test_only_what_water_touched_was_used() -> None:
     """Guards that water since supports a cause where it came, and nowhere else."""
     card = CARDS[NAME]

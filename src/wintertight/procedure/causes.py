@@ -25,6 +25,7 @@ WEIGHTS: Mapping[str, Weight] = MappingProxyType(
         "missed: not recorded": "supported",
         "missed: elsewhere": "supported",
         "missed: gap": "supported",
+        "missed: as planned": "supported",
         "missed: proven": "against",
         "missed: unproven": "open",
         "missed: mild": "open",
@@ -200,7 +201,9 @@ def _left_out(case: Case, part: str, proof: PartProof) -> tuple[str, tuple[NotDo
         return "missed: skipped" if skipped else "missed: not recorded", here
     if proof.safe is None:
         return "missed: unproven", ()
-    elsewhere = tuple(_not_done(case, case.undone_anywhere)) if worse else ()
+    if not worse:
+        return "missed: as planned", ()
+    elsewhere = tuple(_not_done(case, case.undone_anywhere))
     return "missed: elsewhere" if elsewhere else "missed: gap", elsewhere
 
 

@@ -16,7 +16,12 @@ CAUSES: Mapping[str, str] = MappingProxyType(
             "By the record it was left to burst at {low_degC}. {reason} No step at the part itself"
             " is missing; not done elsewhere: {steps}."
         ),
-        "missed: gap": "By the record it was left to burst at {low_degC}. {reason}",
+        "missed: gap": (
+            "By the record it was left to burst at {low_degC}, though no step is missing. {reason}"
+        ),
+        "missed: as planned": (
+            "By the record, and by the plan itself, it was left to burst at {low_degC}. {reason}"
+        ),
         "missed: proven": "By the record it was proven to {low_degC}.",
         "missed: unproven": (
             "Nobody could vouch for it at {low_degC}, and no step there is missing from the"
@@ -130,7 +135,7 @@ INCIDENT: Mapping[str, str] = MappingProxyType(
     {
         "heading": "Burst at {coach}, found {day}",
         "fall": "The fall, as recorded: {verdict}",
-        "cause missed": "a step missed",
+        "cause missed": "missed in the fall",
         "cause used": "used since",
         "cause older": "an older crack",
         "cause colder": "colder than the design low",
