@@ -5,7 +5,18 @@ from typing import Annotated, cast
 import typer
 
 from wintertight import __version__
-from wintertight.cli import antifreeze, coach, fleet, flow, fluid, methods, plan, prove
+from wintertight.cli import (
+    antifreeze,
+    coach,
+    fleet,
+    flow,
+    fluid,
+    incident,
+    methods,
+    plan,
+    prove,
+    wear,
+)
 from wintertight.cli.answer import Answer
 from wintertight.errors import ChoiceError, InputError
 
@@ -31,6 +42,12 @@ app.command("fleet", short_help="every card of a folder: gallons, minutes, jugs,
     fleet.fleet
 )
 app.command("prove", short_help="the proof of what was really done, from its record")(prove.prove)
+app.command("incident", short_help="what burst in spring, and what the record says of it")(
+    incident.incident
+)
+app.command("wear", short_help="how much of an anode rod is eaten, and when to replace it")(
+    wear.wear
+)
 app.command("fluid", short_help="when a mixture freezes and when its slush bursts")(fluid.fluid)
 app.command("flow", short_help="which way water goes, and how fast")(flow.flow)
 app.add_typer(coach.app, name="coach")

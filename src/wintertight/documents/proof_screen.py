@@ -12,9 +12,9 @@ from wintertight.documents.screen_blocks import (
     worth_knowing,
     wrapped,
 )
-from wintertight.documents.undone import undone_at, undone_steps
 from wintertight.procedure.plan import Plan
 from wintertight.procedure.steps import PHASES
+from wintertight.procedure.undone import undone_at, undone_steps
 from wintertight.units import System
 from wintertight.wording.catalogue import say
 from wintertight.wording.plans import used_line

@@ -22,7 +22,7 @@ from wintertight.procedure.instruments import check_reading
 from wintertight.procedure.methods.table import FIRST_AID, METHODS
 from wintertight.procedure.plan import Plan, plan_coach, refused_orders
 from wintertight.procedure.readings import with_reading
-from wintertight.procedure.record import Event, Reading, Record
+from wintertight.procedure.record import REPLACE_ANODE, Event, Reading, Record
 from wintertight.procedure.steps import PlannedStep, Step, part_of
 from wintertight.proof.claims import Evidence, PartProof, verdict_of
 from wintertight.proof.judge import Bench
@@ -90,6 +90,7 @@ def prove_record(
     pairs = tuple(
         (event, _as_recorded(event, by_id, careful, product, name))
         for event in record.in_order()
+        if event.action != REPLACE_ANODE
         if event.step is None or event.step in by_id or not _is_gone(event, as_on_card, not_here)
     )
     for event, _ in pairs:
@@ -144,6 +145,24 @@ def _is_gone(event: Event, planned: Plan, not_here: tuple[str, ...]) -> bool:
     """Tell whether an event is about a part that was taken off the card."""
     steps = (p.step for p in planned.steps if p.step.id == event.step)
     return any(part_of(event.part or step.part) in not_here for step in steps)
+
+
+def proved_at(done: AsDone, low_degC: float) -> tuple[PartProof, ...]:
+    """Prove the same job, done as it was, at another cold.
+
+    Args:
+        done: the proof at the design low it was done for.
+        low_degC: the other cold [degC].
+
+    Returns:
+        The proof of each part. What was not written down, such as how long an outlet ran on, is
+        taken as planned for the design low, not for the other cold.
+    """
+    plan, jugs = done.plan, jug_readings(done.events)
+    network = plan.careful.network
+    filled = fill_as_done(plan.card, network, done.done, low_degC, plan.product, jugs=jugs)
+    poured = filled.bench.product or plan.product
+    return _with_evidence(filled.parts, done.events, filled.bench, poured, jugs)
 
 
 def _method_of(record: Record, name: str) -> str:

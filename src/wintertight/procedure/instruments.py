@@ -33,6 +33,9 @@ practice."""
 USUAL_SD_K = 1.0
 """Standard deviation of a temperature where none is given [K]; common practice."""
 
+EATEN_SD = 0.1
+"""Standard deviation of a share eaten where none is given [1]: an eye's; common practice."""
+
 COLDEST_READ_DEGC = -51.0
 """Freezing points are printed down to here; a colder reading counts as this one [degC]."""
 
@@ -69,6 +72,7 @@ READ_WITH: Mapping[ReadingKind, tuple[Instrument, ...]] = MappingProxyType(
         "pressure": ("gauge",),
         "temperature": ("thermometer", "freezer"),
         "looks pink": ("eye",),
+        "share eaten": ("eye",),
     }
 )
 """What each kind of reading can be read with."""
@@ -102,7 +106,7 @@ def _fault(reading: Reading) -> _Fault:
     fault = _form_fault(reading)
     if fault or reading.value is None or reading.kind == "looks pink":
         return fault
-    if reading.kind == "glycol share":
+    if reading.kind in {"glycol share", "share eaten"}:
         return _share_fault(reading)
     return _pressure_fault(reading) if reading.kind == "pressure" else _temperature_fault(reading)
 
@@ -289,3 +293,24 @@ def _unit(reading: Reading) -> str:
 
 def _share(reading: Reading) -> float:
     return float(reading.value or 0.0) * SHARE_UNITS.get(_unit(reading), 1.0)
+
+
+def share_eaten(reading: Reading) -> tuple[float, float] | None:
+    """Give a reading as the share of an anode rod that is eaten.
+
+    Args:
+        reading: a reading that was checked.
+
+    Returns:
+        The share and its standard deviation [1]; None where the reading is of another kind, or has
+        no value.
+
+    Example:
+        >>> share_eaten(Reading(kind="share eaten", value=30.0, unit="%"))
+        (0.3, 0.1)
+    """
+    if reading.kind != "share eaten" or reading.value is None:
+        return None
+    if reading.sd is None:
+        return _share(reading), EATEN_SD
+    return _share(reading), reading.sd * SHARE_UNITS.get(_unit(reading), 1.0)

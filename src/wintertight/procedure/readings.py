@@ -196,6 +196,8 @@ def _without_strength(part: PartProof, reading: Reading) -> PartProof:
     if reading.kind == "temperature":
         params = {"read_degC": celsius(reading)}
         return _noted(part, Evidence("measured", "reading temperature", params))
+    if reading.kind == "share eaten":
+        return _noted(part, Evidence("measured", "reading share eaten"))
     if reading.value is True:
         params = {"share": likelihood_pink(PALEST_PINK)}
         return _noted(part, Evidence("measured", "reading looks pink", params))

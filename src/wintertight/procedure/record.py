@@ -3,7 +3,7 @@
 import json
 from datetime import datetime
 from os import PathLike
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any, Literal, TypeVar, get_args
 
 from pydantic import (
     BaseModel,
@@ -32,11 +32,21 @@ MOST_M3 = 10.0
 
 Result = Literal["done", "skipped", "failed", "not on this coach"]
 ReadingKind = Literal[
-    "freezing point", "glycol share", "pressure", "temperature", "looks pink", "freeze sample"
+    "freezing point",
+    "glycol share",
+    "pressure",
+    "temperature",
+    "looks pink",
+    "freeze sample",
+    "share eaten",
 ]
 Instrument = Literal[
     "refractometer", "hydrometer", "test strip", "freezer", "gauge", "thermometer", "eye"
 ]
+
+REPLACE_ANODE = "replace anode"
+"""An action that a record may hold and no plan asks for."""
+
 Seconds = Annotated[StrictFloat | None, Field(ge=0.0, le=LONGEST_S)]
 
 
@@ -143,18 +153,42 @@ def load_record(path: str | PathLike[str]) -> Record:
 
 def read_record(text: str, name: str = "record") -> Record:
     """Read a record from its text; errors as in ``load_record``."""
-    raw = _plain(text, name)
-    if not isinstance(raw, dict):
-        message = 'expected an object: {"schema": "wintertight/record/1", "events": [...]}'
-        raise RecordError(message, Place(name))
-    try:
-        record = Record.model_validate(raw)
-    except ValidationError as error:
-        fault = faults_of(error, Record)[0]
-        place = Place(name, None, printable(field_named(fault.path, raw)))
-        raise RecordError(printable(fault.message), place) from None
+    record = read_entries(Record, text, name, '"events": [...]')
     _check_ids(record, name)
     return record
+
+
+Kind = TypeVar("Kind", bound=Entry)
+
+
+def read_entries(model: type[Kind], text: str, name: str, example: str) -> Kind:
+    """Read a JSON file of one of the formats that the bay writes.
+
+    Args:
+        model: what it holds; its field ``format`` names the format.
+        text: the text of the file.
+        name: what to call it in an error.
+        example: what comes after its schema, for the message.
+
+    Returns:
+        What it says.
+
+    Raises:
+        UnreadableFile: nested too deep.
+        SyntaxFault: not JSON.
+        RecordError: a field is missing, unknown or wrong.
+    """
+    raw = _plain(text, name)
+    if not isinstance(raw, dict):
+        (schema,) = get_args(model.model_fields["format"].annotation)
+        message = f'expected an object: {{"schema": "{schema}", {example}}}'
+        raise RecordError(message, Place(name))
+    try:
+        return model.model_validate(raw)
+    except ValidationError as error:
+        fault = faults_of(error, model)[0]
+        place = Place(name, None, printable(field_named(fault.path, raw)))
+        raise RecordError(printable(fault.message), place) from None
 
 
 def _plain(text: str, name: str) -> object:

@@ -148,8 +148,7 @@ def used_since(  # noqa: PLR0913 - a coach, a job and a use
     water = tuple(_actions(card, network, use))
     trace = replay(network, worked.trace.end, water)
     touched = _touched(network, trace, use)
-    links = {network.links[k].part for k in touched if k in network.links}
-    its_parts = touched | links
+    its_parts = _parts_of(network, touched)
     parts = tuple(_void(part, its_parts) for part in prove_parts(asked.bench(trace.end)))
     was = {part.id: part.safe for part in worked.parts}
     voided = tuple(p.id for p in parts if p.safe is not True and was[p.id] is True)
@@ -206,6 +205,57 @@ def _touched(network: CoachNetwork, trace: Trace, use: WinterUse) -> frozenset[s
             outlet = network.outlets[moment.outcome.run.outlet]
             found.add(network.links[outlet.link].drops_to or "")
     return frozenset(found)
+
+
+def _parts_of(network: CoachNetwork, touched: frozenset[str]) -> frozenset[str]:
+    """Give the parts to which links and pools belong."""
+    return touched | {network.links[k].part for k in touched if k in network.links}
+
+
+def after_use(
+    card: Card, network: CoachNetwork, state: State, use: WinterUse
+) -> tuple[State, frozenset[str]]:
+    """Let water come in at the city inlet, as whoever uses a winterized coach will have done.
+
+    Args:
+        card: the coach's card.
+        network: the coach.
+        state: it, as it was left in autumn.
+        use: how it was used since.
+
+    Returns:
+        The coach after it, taps shut; and the lines, fittings and pools that water has reached.
+
+    Raises:
+        ChoiceError: the coach has no inlet.
+    """
+    trace = replay(network, state, _actions(card, network, use))
+    return trace.end, _parts_of(network, _touched(network, trace, use))
+
+
+def parts_pumped(card: Card, network: CoachNetwork, state: State, use: WinterUse) -> frozenset[str]:
+    """Give the parts through which the same water would have come from the fresh tank.
+
+    Args:
+        card: the coach's card.
+        network: the coach.
+        state: it, as it was left in autumn.
+        use: how it was used since.
+
+    Returns:
+        Ids of lines and fittings; none where the coach has no pump with a fresh tank.
+    """
+    roles = Roles(card, network)
+    if not roles.of_kind("demand pump") or not roles.of_kind("fresh tank"):
+        return frozenset()
+    taps = dict.fromkeys(roles.taps, "shut")
+    valves = {v.id: "along" for v in roles.valves("tank suction")}
+    jugs = {v.id: "across" for v in roles.valves("antifreeze inlet")}
+    turned = {v.id: name for v, name in roles.positions("normal")}
+    switches = dict.fromkeys(roles.controls("switch"), "on")
+    state = state.with_settings({**taps, **valves, **jugs, **turned, **switches})
+    ways = (way_to(network, state, outlet) for outlet in use.ran)
+    return _parts_of(network, frozenset[str]().union(*ways))
 
 
 def _void(part: PartProof, touched: frozenset[str]) -> PartProof:

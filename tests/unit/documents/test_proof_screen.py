@@ -3,8 +3,8 @@
 from tests.unit.documents.demo_plans import plan_of, recorded_without
 from wintertight.documents.screen import plan_screen
 from wintertight.documents.screen_blocks import WIDTH
-from wintertight.documents.undone import undone_at, undone_steps
 from wintertight.procedure.as_done import AsDone
+from wintertight.procedure.undone import undone_at, undone_steps
 
 MISSED = ("run-outlet:shower", "plug-out")
 

@@ -10,12 +10,14 @@ from wintertight.wording.english import (
     comparing,
     fleet,
     hindsight,
+    incidents,
     mistakes,
     paper,
     places,
     proofs,
     settings,
     steps,
+    wear,
 )
 
 ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
@@ -64,5 +66,12 @@ ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "buying": choices.BUYING,
         "order": choices.ORDERS,
         "stop rule": choices.STOP_RULES,
+        "burst cause": incidents.CAUSES,
+        "burst settle": incidents.SETTLE,
+        "burst look": incidents.LOOK,
+        "incident": incidents.INCIDENT,
+        "anode": wear.ANODES,
+        "no anode": wear.NO_ANODES,
+        "wear": wear.WEAR_PHRASES,
     }
 )

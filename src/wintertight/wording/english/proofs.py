@@ -157,6 +157,7 @@ EVIDENCE: Mapping[str, str] = MappingProxyType(
         "reading looks pink": (
             "It looked pink; that proves little: at a tenth of full strength {share} still do."
         ),
+        "reading share eaten": "The anode rod was looked at; that says nothing of frost.",
         "reading not pink": "It did not look pink.",
         "jug as printed": (
             "The jug itself reads {share} glycol, {weakest} at the least: the {full} of its label"
