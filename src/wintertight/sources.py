@@ -1,4 +1,4 @@
-"""The bibliography as data: every number that is not ours has a key here.
+"""The bibliography as data, by subject: every number that is not ours has a key here.
 
 A mark says how far a number can be trusted:
 
@@ -37,7 +37,6 @@ class Source:
 
 
 _ALL = (
-    # fluids
     Source(
         "ashrae-fundamentals",
         "ASHRAE",
@@ -95,7 +94,6 @@ _ALL = (
         "published",
     ),
     Source("crc", "CRC Press", "Handbook of Chemistry and Physics", "", "published"),
-    # lines
     Source(
         "astm-f876",
         "ASTM International",
@@ -140,7 +138,6 @@ _ALL = (
         "",
         "published",
     ),
-    # hydraulics
     Source(
         "todini-pilati",
         "E. Todini, S. Pilati",
@@ -200,7 +197,6 @@ _ALL = (
         "1939",
         "published",
     ),
-    # displacement, draining, blowing out
     Source(
         "levenspiel",
         "O. Levenspiel",
@@ -284,7 +280,6 @@ _ALL = (
         "2000",
         "memory",
     ),
-    # cold
     Source(
         "carslaw-jaeger",
         "H. S. Carslaw, J. C. Jaeger",
@@ -322,7 +317,6 @@ _ALL = (
         "1996",
         "published",
     ),
-    # spring, people and waste
     Source(
         "cdc-vsp-2018",
         "Centers for Disease Control and Prevention",
@@ -372,9 +366,7 @@ _ALL = (
         "",
         "published",
     ),
-    # units
     Source("nist-sp-811", "NIST", "SP 811, Guide for the Use of the SI", "2008", "published"),
-    # no work in print
     Source("common-practice", "the trade", "Common practice", "", "common practice"),
     Source("memory", "the authors", "From memory, not confirmed", "", "memory"),
     Source("calculated", "the authors", "Computed from a stated formula", "", "calculated"),

@@ -79,11 +79,9 @@ def test_gallons_narrow_with_every_visit(taught: dict[int, tuple[float, int]]) -
 
 
 def test_the_band_holds_what_another_engine_uses(taught: dict[int, tuple[float, int]]) -> None:
-    """Guards that a 90 % band holds the next visit's gallons about 90 times in a hundred.
-
-    So few coaches cannot tell 87 from 93 %: refused is what either of them makes unlikely. The
-    thousand coaches are `make soak`'s.
-    """
+    """Guards that a 90 % band holds the next visit's gallons about 90 times in a hundred."""
+    # So few coaches cannot tell 87 from 93 %: refused is what either of them makes unlikely. The
+    # thousand coaches are `make soak`'s.
     for _, hits in taught.values():
         assert binom.ppf(0.005, COACHES, 0.87) <= hits <= binom.ppf(0.995, COACHES, 0.93)
 

@@ -26,6 +26,7 @@ WEIGHTS: Mapping[str, Weight] = MappingProxyType(
         "missed: elsewhere": "supported",
         "missed: gap": "supported",
         "missed: as planned": "supported",
+        "missed: observed": "supported",
         "missed: proven": "against",
         "missed: unproven": "open",
         "missed: mild": "open",
@@ -188,6 +189,8 @@ def _missed(case: Case, part: str) -> Cause:
     if coldest is not None and (coldest.safe is True or _no_frost(case)):
         more = {"lowest_degC": case.found.lowest_degC or 0.0}
         return Cause("missed", "missed: mild", {**low, **more})
+    if proof.reason == "observed otherwise":
+        return Cause("missed", "missed: observed", {**low, "cause": proof.params["cause"]})
     key, steps = _left_out(case, part, proof)
     return Cause("missed", key, low, steps)
 

@@ -18,6 +18,8 @@ from wintertight.fluids.product import Product
 from wintertight.procedure.as_done import AsDone, prove_record, proved_at
 from wintertight.procedure.causes import Case, Cause, CauseName, Water, weigh
 from wintertight.procedure.found import Burst, Found
+from wintertight.procedure.hindsight.doubts import with_doubts
+from wintertight.procedure.hindsight.explanations import Explanation
 from wintertight.procedure.hindsight.look_back import look_back
 from wintertight.procedure.missed import RANK
 from wintertight.procedure.plan import Plan
@@ -116,8 +118,8 @@ def weigh_incident(  # noqa: PLR0913, PLR0917 - a coach, its record, what was fo
         if burst.part not in known:
             message = f"no part of this coach is called '{burst.part}'"
             raise _fault(message, f"burst[{n}].part", found_name)
-    done, _ = look_back(done, product)
-    case = _case(card, done, record, found, use)
+    done, told = look_back(done, product)
+    case = _case(card, done, record, found, use, told.doubts if told else {})
     return Incident(done, found, tuple(_burst_part(case, burst) for burst in found.burst))
 
 
@@ -151,7 +153,14 @@ def _rests_on(burst: Burst, proof: PartProof) -> Iterator[LookKey]:
 # ---- what the causes are weighed by --------------------------------------------------------
 
 
-def _case(card: Card, done: AsDone, record: Record, found: Found, use: WinterUse | None) -> Case:
+def _case(  # noqa: PLR0913, PLR0917 - a coach, its record, and what was found
+    card: Card,
+    done: AsDone,
+    record: Record,
+    found: Found,
+    use: WinterUse | None,
+    doubts: Mapping[str, Explanation],
+) -> Case:
     """Work out everything that the causes are weighed by, for the parts that had burst."""
     proven = {part.id for part in done.plan.parts}
     stands = {b.part: _stands_for(card, b.part, proven) for b in found.burst}
@@ -159,7 +168,7 @@ def _case(card: Card, done: AsDone, record: Record, found: Found, use: WinterUse
     lowest = found.lowest_degC
 
     def at(low_degC: float) -> Mapping[str, PartProof]:
-        return _proofs(stands, proved_at(done, low_degC))
+        return _proofs(stands, with_doubts(proved_at(done, low_degC), doubts))
 
     at_lowest = {} if lowest is None else at(lowest)
     fall = _proofs(stands, done.plan.parts)

@@ -136,12 +136,12 @@ def _bypass(
 
 
 def _told_by_missing(chance: float) -> float:
-    """Give what it tells whether a time was written down at all [nat]."""
+    """Give what it tells whether a time was written down at all [1]."""
     return _between(chance, NOT_TIMED, NOT_TIMED_IF_FORGOTTEN)
 
 
 def _between(chance: float, usually: float, then: float) -> float:
-    """Give what a yes or no tells of a thing that changes how often it is yes [nat]."""
+    """Give what a yes or no tells of a thing that changes how often it is yes [1]."""
     yes = (1.0 - chance) * usually + chance * then
     whole = _entropy(yes)
     return whole - (1.0 - chance) * _entropy(usually) - chance * _entropy(then)
@@ -161,7 +161,7 @@ def told(chance: float, apart: float) -> float:
         apart: by how many standard deviations it moves the value [1].
 
     Returns:
-        Mutual information [nat]: from 0 up to the entropy of the mistake.
+        Mutual information [1], in nats: from 0 up to the entropy of the mistake.
 
     Example:
         >>> round(told(0.5, 100.0), 3)  # a fair coin, seen plainly: ln 2
@@ -184,7 +184,7 @@ def _times_log(some: Array, both: Array) -> Array:
 
 
 def _narrowed(gallons: Array, times_s: Sequence[Array]) -> float:
-    """Give what times tell of the gallons, both taken as normal [nat]."""
+    """Give what times tell of the gallons, both taken as normal [1]."""
     if not times_s:
         return 0.0
     seen = np.array(times_s)

@@ -55,10 +55,27 @@ def test_an_empty_record_proves_nothing() -> None:
     assert done.plan.antifreeze.p95 == 0.0
 
 
-@pytest.mark.parametrize("result", ["skipped", "failed", "not on this coach"])
+@pytest.mark.parametrize("result", ["skipped", "failed"])
 def test_what_was_not_done_is_no_credit(result: str) -> None:
     """Guards that every word but done counts as not done."""
     assert "kitchen" in bad(proved(events(**{HOT: {"result": result}})))
+
+
+def test_what_is_not_on_this_coach_is_taken_off_the_card() -> None:
+    """Guards that a tap said not to be there is proven away with its branch, and named."""
+    done = proved(events(**{HOT: {"result": "not on this coach"}}))
+    assert done.not_here == ("kitchen",)
+    assert "kitchen" not in {part.id for part in done.plan.parts}
+    assert done.plan.card.fitting["kitchen"].seen == "absent"
+
+
+def test_what_others_are_fed_through_stays_on_the_card() -> None:
+    """Guards that a pump said not to be there is no reason to believe the rest."""
+    pump = next(p.step.id for p in planned(text=SMALL).steps if p.step.id == "pump-on:pump")
+    done = proved(events(**{pump: {"result": "not on this coach"}}))
+    assert done.not_here == ()
+    assert done.still_here == ("pump",)
+    assert done.plan.verdict == "gap"
 
 
 def test_order_of_writing_does_not_matter() -> None:

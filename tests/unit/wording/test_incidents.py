@@ -41,7 +41,7 @@ def test_pieces_of_an_incident_are_there() -> None:
 @pytest.mark.parametrize("key", sorted(WEIGHTS))
 def test_a_finding_names_only_what_it_is_given(key: str) -> None:
     """Guards that no name in braces is left unfilled."""
-    usual = {"steps", "outlets", "reason", "low_degC", "lowest_degC"}
+    usual = {"steps", "outlets", "reason", "low_degC", "lowest_degC", "cause"}
     given = {name for _, name, _, _ in Formatter().parse(ENGLISH["burst cause"][key]) if name}
     assert given <= usual
 

@@ -25,9 +25,6 @@ DOUBT = 0.2
 """How likely an explanation must be for its parts to be doubted [1]; common practice: one chance in
 five is worth a look, one in twenty is what any right job shows now and then."""
 
-SAID = "observed otherwise"
-"""Key of the reason."""
-
 
 def doubted_parts(
     plan: Plan, ticked: Sequence[PlannedStep], weighed: Sequence[Weighed]
@@ -72,13 +69,13 @@ def with_doubts(
             found.append(part)
             continue
         params = {"cause": why.cause, "at": why.part}
-        evidence = Evidence("computed", SAID, params)
+        evidence = Evidence("computed", "observed otherwise", params)
         found.append(
             replace(
                 part,
                 claim="unproven",
                 safe=None,
-                reason=SAID,
+                reason="observed otherwise",
                 params=params,
                 evidence=(*part.evidence, evidence),
                 look_at=True,

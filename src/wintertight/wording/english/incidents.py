@@ -27,6 +27,10 @@ CAUSES: Mapping[str, str] = MappingProxyType(
             "Nobody could vouch for it at {low_degC}, and no step there is missing from the"
             " record. {reason}"
         ),
+        "missed: observed": (
+            "Times, jugs or cups of that day speak for {cause}: then it was not proven to"
+            " {low_degC}."
+        ),
         "missed: mild": (
             "Not proven to {low_degC} by the record, but {lowest_degC}, the lowest the coach saw,"
             " would have burst nothing in it."

@@ -20,15 +20,16 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "first colour": "First colour",
         "run on": "Run on",
         "seen": "Seen at",
-        "time this one": "time this one",
+        "time this one": "time it",
         "how to fill": (
-            "Open, watch for colour that stays, count the run-on, shut. Write down when colour"
-            " came and how long it ran on where that is asked: 0 if it was there at once. Much"
-            " later than shown: stop and ask."
+            "Open, watch for colour that stays, count the run-on, shut. Write down both times where"
+            " asked (0: at once); much later than shown: stop and ask."
         ),
         "how to count": "Open, watch for colour that stays, count the run-on, shut.",
-        "reading": "Reading",
+        "cup from jug": "Read: cup from the jug",
+        "cup from tap": "from the tap",
         "jugs emptied": "Jugs emptied",
+        "left in the last": "left in the last",
         "began": "Began",
         "ended": "Ended",
         "not proven": "Not proven: look here",

@@ -155,8 +155,8 @@ STEPS: Mapping[str, str] = MappingProxyType(
             "Mend what is cracked, then plan the coach anew. What that takes is open until then."
         ),
         "take reading": (
-            "Fill one cup from the fresh jug and one from the farthest hot tap. Read both with one"
-            " instrument made for this product, zeroed on water. Write both down."
+            "Read a cup from the jug and one from the farthest hot tap with one instrument made"
+            " for this product."
         ),
         "hang tag for the night": "Hang the tag at the main tap: for this cold night only.",
         "hang tag": "Hang the tag at the main tap: void once water runs.",
