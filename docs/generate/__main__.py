@@ -9,6 +9,7 @@ from docs.generate.accuracy import accuracy_page
 from docs.generate.methods import methods_page
 from docs.generate.mistakes import mistakes_page
 from docs.generate.parts import parts_page
+from docs.generate.records import records_page
 from wintertight.coach.schema import card_schema
 
 DOCS = Path(__file__).resolve().parents[1]
@@ -25,6 +26,7 @@ PAGES: dict[str, Callable[[], str]] = {
     "methods.md": methods_page,
     "mistakes.md": mistakes_page,
     "parts.md": parts_page,
+    "records.md": records_page,
 }
 """Each file of docs/ that is generated, and the function that gives its text."""
 
