@@ -88,3 +88,59 @@ def test_a_wrong_record_is_one_line(
     """Guards that the line names file and field."""
     done = record(tmp_path, [], **more)
     door("prove", CARD, "--done", done, "--json").refused(code, *words)
+
+
+RECORDS = CARD.parents[1] / "records"
+
+
+def test_what_a_record_tells_is_in_the_object(door: Door) -> None:
+    """Guards the keys of the contract: causes with likelihoods, and a band for each line."""
+    good = RECORDS / f"{CARD.stem}-good.json"
+    found = door("prove", CARD, "--done", good, "--strict", "--json").object()
+    assert found["verdict"] == "safe"
+    assert sum(cause["fits"] for cause in found["diagnosis"]) == pytest.approx(1.0)
+    assert found["diagnosis"][0]["what"] == "as recorded"
+    assert {"what", "fits", "text"} <= found["diagnosis"][0].keys()
+    lines = {line.id for line in load_card(CARD).lines}
+    assert found["learned"].keys() == lines
+    for learned in found["learned"].values():
+        band = learned["volume_m3"]
+        assert 0.0 < band["p05"] < band["p50"] < band["p95"]
+    assert found["next_visit"]["antifreeze_m3"]["p95"] < found["antifreeze_m3"]["p95"] * 1.2
+
+
+def test_quick_leaves_hindsight_out(door: Door) -> None:
+    """Guards that the proof alone is to be had, and says why the rest is missing."""
+    bad = RECORDS / f"{CARD.stem}-bad.json"
+    found = door("prove", CARD, "--done", bad, "--quick", "--json").object()
+    assert found["diagnosis"] is None
+    assert "nothing was timed" in found["why_null"]["diagnosis"]
+
+
+def test_a_plan_is_taught_by_earlier_visits(door: Door) -> None:
+    """Guards that a record of last fall narrows the gallons of the next plan."""
+    good = RECORDS / f"{CARD.stem}-good.json"
+    plain = door("plan", CARD, "--quick", "--json").object()
+    taught = door("plan", CARD, "--quick", "--earlier", good, "--json").object()
+    assert (plain["taught_by"], taught["taught_by"]) == (0, 1)
+
+    def width(found: dict[str, Any]) -> float:
+        band = found["antifreeze_m3"]
+        return float(band["p95"] - band["p05"])
+
+    assert width(taught) < 0.7 * width(plain)
+
+
+def test_a_step_may_be_added(door: Door, tmp_path: Path, steps: list[str]) -> None:
+    """Guards that a handle turned back at the end is replayed, and no such handle is one line."""
+    file = record(tmp_path, steps)
+    written = json.loads(file.read_text(encoding="utf-8"))
+    more = {"id": "x", "seq": 900, "action": "run", "part": "kitchen.hot", "result": "done"}
+    written["events"].append({**more, "run_on_s": 10.0})
+    file.write_text(json.dumps(written), encoding="utf-8")
+    found = door("prove", CARD, "--done", file, "--json").object()
+    assert found["steps"][-1]["id"] == "added:x"
+    written["events"][-1] = {**more, "part": "kitchen.hto", "run_on_s": 10.0}
+    file.write_text(json.dumps(written), encoding="utf-8")
+    words = ("events[x].part", "kitchen.hto", "kitchen.hot")
+    door("prove", CARD, "--done", file).refused("WT-130", *words)

@@ -32,3 +32,7 @@ ScreenUnits = Annotated[
     str, typer.Option("--units", metavar="us|metric", help="units of the screen")
 ]
 AsJson = Annotated[bool, typer.Option("--json", help="print one JSON object")]
+Earlier = Annotated[
+    list[str] | None,
+    typer.Option("--earlier", metavar="RECORD.json", help="of an earlier visit; it teaches"),
+]

@@ -12,6 +12,7 @@ from wintertight.cli.asked import choice, language_named, quantity, system_named
 from wintertight.cli.options import (
     AsJson,
     CardFile,
+    Earlier,
     Language,
     Low,
     PlaceName,
@@ -20,6 +21,7 @@ from wintertight.cli.options import (
     ShopFile,
 )
 from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, air_of, place_named, product_for, shop_list
+from wintertight.cli.visits import earlier_visits
 from wintertight.cli.written import can_be_written, write_whole
 from wintertight.errors import Place, QuantityError
 
@@ -65,6 +67,7 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     wrong: Annotated[
         bool, typer.Option("--wrong", help="also what can stand wrongly, and what comes of it")
     ] = False,
+    earlier: Earlier = None,
     place: PlaceName = None,
     regulator: Regulator = None,
     start: Annotated[
@@ -107,6 +110,12 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     where = place_named(sold, place)
     asked = _Asked(read, poured, low_degC, method, use, start_degC, air, where, missed=missed)
     planned, used = _planned(asked)
+    taught = None
+    if earlier:
+        from wintertight.procedure.hindsight.look_back import as_taught
+
+        visits = earlier_visits(read, earlier, poured, low_degC)
+        planned, taught = as_taught(planned, visits, poured)
     if pdf is not None:
         from wintertight.documents.job_sheet import job_sheet_pdf
 
@@ -115,8 +124,13 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     if as_json:
         sold_by = {"shop": {"name": sold.name, "list": list_file}}
         content = _content(planned, used, spoken, system, wrong=wrong)
+        content["taught_by"] = taught.visits if taught else 0
         return Answer(json_text(SCHEMA, {**content, **sold_by}), status)
     said = list(_said(planned, used, spoken, system, every=every, wrong=wrong))
+    if earlier:
+        from wintertight.wording.hindsight import taught_text
+
+        said.append(taught_text(taught, spoken, system))
     if list_file == BUNDLED:
         said.append(BUNDLED_NOTE)
     if pdf is not None:

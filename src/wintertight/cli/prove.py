@@ -8,9 +8,10 @@ import typer
 
 from wintertight.cli.answer import NOT_SAFE, SAFE_TO_LEAVE, Answer, json_text
 from wintertight.cli.asked import language_named, system_named
-from wintertight.cli.options import AsJson, CardFile, Language, Low, ShopFile
+from wintertight.cli.options import AsJson, CardFile, Earlier, Language, Low, ShopFile
 from wintertight.cli.plan import SCHEMA, design_low_degC
 from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, BY_OPTION, product_for, shop_list
+from wintertight.cli.visits import earlier_visits
 from wintertight.errors import Place
 
 if TYPE_CHECKING:
@@ -25,10 +26,7 @@ def prove(  # noqa: PLR0913 - one parameter for each option
     done: Annotated[
         str, typer.Option("--done", metavar="RECORD.json", help="the record of what was done")
     ],
-    earlier: Annotated[
-        list[str] | None,
-        typer.Option("--earlier", metavar="RECORD.json", help="of an earlier visit; it teaches"),
-    ] = None,
+    earlier: Earlier = None,
     low: Low = None,
     product: Annotated[
         str | None,
@@ -61,9 +59,7 @@ def prove(  # noqa: PLR0913 - one parameter for each option
     by = BY_OPTION if product is not None else Place(done, field="product")
     named = product if product is not None else record.product
     poured = product_for(read, card, named, sold, by=by)
-    before = [
-        prove_record(read, load_record(file), poured, low_degC, file) for file in earlier or ()
-    ]
+    before = earlier_visits(read, earlier, poured, low_degC)
     proved = prove_record(read, record, poured, low_degC, done)
     proved, told = (proved, None) if quick else look_back(proved, poured, before)
     status = NOT_SAFE if strict and proved.plan.verdict != "safe" else SAFE_TO_LEAVE

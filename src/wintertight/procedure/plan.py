@@ -190,7 +190,7 @@ def planned_as(
         parts=worked.parts,
         antifreeze=antifreeze,
         duration=Band.of(used.running_s + blowing_s + handling_draws(planned)),
-        buy=_purchase(product, antifreeze),
+        buy=purchase_of(product, antifreeze),
         refused=refused_orders(card, asked.careful, trace.start, steps),
         findings=findings(card),
         too_weak=tuple(p for p in ("open", "sealed") if share_needed(low_degC, p, product) is None),
@@ -239,7 +239,8 @@ def _with_numbers(
     )
 
 
-def _purchase(product: Product, antifreeze: Band) -> Purchase:
+def purchase_of(product: Product, antifreeze: Band) -> Purchase:
+    """Give what to bring for a band of antifreeze [m3]: its middle, and a spare up to its end."""
     size = product.container_m3
     count = int(np.ceil(antifreeze.p50 / size))
     return Purchase(product.name, size, count, max(0, int(np.ceil(antifreeze.p95 / size)) - count))

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from wintertight.coach.card import Card
 from wintertight.procedure.chances import AS_RECORDED
-from wintertight.procedure.hindsight.learning import Narrowed
+from wintertight.procedure.hindsight.learning import Learned, Narrowed
 from wintertight.procedure.hindsight.look_back import (
     COUNTING,
     NEXT_TIME,
@@ -175,6 +175,13 @@ def learned_lines(
     told = [sight_text(s, card, language, system) for s in found.sights if (s.what, s.where) in off]
     if told:
         yield say("hindsight", "given less weight", language, sights="; ".join(told))
+
+
+def taught_text(learned: Learned | None, language: str = "en", system: System = "us") -> str:
+    """Give what earlier visits say of the gallons of a plan."""
+    if learned is None:
+        return say("hindsight", "not taught", language)
+    return _narrowed("taught", learned.quantities[NEXT_TIME], "", language, system)
 
 
 def likelihood(fits: float, language: str = "en") -> str:

@@ -6,7 +6,6 @@ from dataclasses import dataclass, replace
 import numpy as np
 import numpy.typing as npt
 
-from wintertight.coach.card import Card
 from wintertight.fluids.product import Product
 from wintertight.procedure.as_done import AsDone
 from wintertight.procedure.chances import AS_RECORDED
@@ -18,6 +17,7 @@ from wintertight.procedure.hindsight.foreseen import SEED, Foreseen, Rehearsal
 from wintertight.procedure.hindsight.learning import Learned, Visit, learn
 from wintertight.procedure.hindsight.observed import JUG, Observed, observe, ticked_steps
 from wintertight.procedure.hindsight.separating import Separating, what_separates
+from wintertight.procedure.plan import Plan, purchase_of
 from wintertight.procedure.side_by_side import side_by_side
 from wintertight.proof.claims import verdict_of
 
@@ -101,7 +101,6 @@ def look_back(
         What the record proves, less what is doubted now, and what it tells beyond. None where no
         antifreeze was pumped, or nothing was timed, counted or read.
     """
-    card = done.plan.card
     visits = [_Visited.of(each, product) for each in (*earlier, done)]
     last = visits[-1]
     if last is None or not last.observed.is_something:
@@ -118,10 +117,8 @@ def look_back(
     read = [read.outlet for read in last.observed.strengths]
     separates = what_separates(first, second, read) if strange else None
     sights = tuple(_sights(last.observed, usual, first))
-    others = [v for v in visits[:-1] if v is not None and v.observed.is_something]
-    teaching = [v for v in others if _went_as_recorded(by_cause(weigh(v.foresee(), v.observed)))]
-    teaching += [last] if _went_as_recorded(causes) else []
-    learned = _learned(card, done, teaching, last.rehearsal) if teaching else None
+    teaching = [*_teaching(visits[:-1]), *([last] if _went_as_recorded(causes) else [])]
+    learned = _learned(done.planned, teaching)
     hindsight = Hindsight(causes, separates, sights, doubts, learned, last.observed)
     return replace(done, plan=plan), hindsight
 
@@ -162,6 +159,27 @@ class _Visited:
     def usual(self) -> Foreseen:
         """Foresee the job as recorded."""
         return self.rehearsal.foresee(Explanation(AS_RECORDED, chance=1.0))
+
+
+def as_taught(
+    plan: Plan, earlier: Sequence[AsDone], product: Product
+) -> tuple[Plan, Learned | None]:
+    """Let earlier visits to the same coach say how much antifreeze a plan takes.
+
+    Args:
+        plan: the plan.
+        earlier: what records of earlier visits prove.
+        product: what the coach was filled with, as its label says.
+
+    Returns:
+        The plan with the gallons and jugs that the visits let one expect, and what they taught;
+        the plan as it was, and None, where none of them went as recorded and observed something.
+    """
+    learned = _learned(plan, _teaching([_Visited.of(each, product) for each in earlier]))
+    if learned is None:
+        return plan, None
+    band = learned.quantities[NEXT_TIME].after
+    return replace(plan, antifreeze=band, buy=purchase_of(plan.product, band)), learned
 
 
 def by_cause(weighed: Sequence[Weighed]) -> tuple[Cause, ...]:
@@ -233,19 +251,27 @@ def _went_as_recorded(causes: Sequence[Cause]) -> bool:
     return any(c.explanation.cause == AS_RECORDED and c.fits >= TRUSTED for c in causes)
 
 
-def _learned(
-    card: Card, done: AsDone, teaching: Sequence[_Visited], rehearsal: Rehearsal
-) -> Learned | None:
-    """Learn from visits that went as recorded."""
+def _teaching(visits: Sequence[_Visited | None]) -> list[_Visited]:
+    """Give the visits at which something was observed and that went as recorded."""
+    some = [v for v in visits if v is not None and v.observed.is_something]
+    return [v for v in some if _went_as_recorded(by_cause(weigh(v.foresee(), v.observed)))]
+
+
+def _learned(plan: Plan, teaching: Sequence[_Visited]) -> Learned | None:
+    """Learn from visits that went as recorded what a plan will take; None where there are none."""
+    if not teaching:
+        return None
     visits = [Visit(v.observed, v.usual()) for v in teaching]
-    return learn(visits, _quantities(card, done, rehearsal))
+    return learn(visits, _quantities(plan, teaching[-1].rehearsal))
 
 
-def _quantities(card: Card, done: AsDone, rehearsal: Rehearsal) -> dict[str, Array]:
+def _quantities(plan: Plan, rehearsal: Rehearsal) -> dict[str, Array]:
     """Give what is to be learned: lines, the pump, habits, and what the plan takes next time."""
-    best, drawn = done.planned.best.network, rehearsal.drawn
-    lines = {line.id: best.links[line.id].volume_m3 * drawn.lines[line.id] for line in card.lines}
-    planned = Rehearsal.of(card, done.planned.steps, rehearsal.strength)
+    best, drawn = plan.best.network, rehearsal.drawn
+    lines = {
+        line.id: best.links[line.id].volume_m3 * drawn.lines[line.id] for line in plan.card.lines
+    }
+    planned = Rehearsal.of(plan.card, plan.steps, rehearsal.strength)
     used = np.sum(planned.foresee(Explanation(AS_RECORDED, chance=1.0)).step_m3, axis=0)
     noise = np.random.default_rng(SEED + 1).standard_normal(len(used))
     return {

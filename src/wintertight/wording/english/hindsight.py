@@ -86,6 +86,10 @@ PIECES: Mapping[str, str] = MappingProxyType(
         "learned heading": "What this coach has taught",
         "learned heading many": "What this coach has taught in {count} visits",
         "next time": "Next time it takes {low} to {high} of antifreeze; the card alone said {was}.",
+        "taught": (
+            "By earlier visits it takes {low} to {high} of antifreeze; the card alone said {was}."
+        ),
+        "not taught": "Earlier visits teach nothing here: they fit no job gone as recorded.",
         "habit": "Here a tap runs on {percent} of what the sheet asks.",
         "line": "The line {part}: {low} to {high}; the card alone said {was}.",
         "range": "{low} to {high}",
