@@ -66,7 +66,10 @@ def prove(  # noqa: PLR0913 - one parameter for each option
     if as_json:
         sold_by = {"shop": {"name": sold.name, "list": list_file}}
         return Answer(
-            json_text(SCHEMA, {**_content(proved, told, spoken, system), **sold_by}), status
+            json_text(
+                SCHEMA, {**_content(proved, told, spoken, system, left_out=quick), **sold_by}
+            ),
+            status,
         )
     from wintertight.documents.hindsight import hindsight_block
     from wintertight.documents.proof_screen import proof_screen
@@ -95,13 +98,13 @@ def prove(  # noqa: PLR0913 - one parameter for each option
 
 
 def _content(
-    proved: "AsDone", told: "Hindsight | None", language: str, system: "System"
+    proved: "AsDone", told: "Hindsight | None", language: str, system: "System", *, left_out: bool
 ) -> dict[str, Any]:
     from wintertight.documents.hindsight import hindsight_object
     from wintertight.documents.plan_json import plan_object
 
     found = plan_object(proved.plan, language, system, recorded=True)
-    beyond = hindsight_object(told, proved.plan.card, language, system)
+    beyond = hindsight_object(told, proved.plan.card, language, system, left_out=left_out)
     why = {**(found.get("why_null") or {}), **beyond["why_null"]}
     return {
         **found,

@@ -28,7 +28,12 @@ from wintertight.wording.spoken import begun
 
 
 def hindsight_object(
-    found: Hindsight | None, card: Card, language: str = "en", system: System = "us"
+    found: Hindsight | None,
+    card: Card,
+    language: str = "en",
+    system: System = "us",
+    *,
+    left_out: bool = False,
 ) -> dict[str, Any]:
     """Give what a record tells as JSON.
 
@@ -37,6 +42,7 @@ def hindsight_object(
         card: the coach's card.
         language: two letters.
         system: "us" or "metric".
+        left_out: whether nobody asked what it tells.
 
     Returns:
         Keys ``diagnosis`` and ``learned`` as the contract has them, ``separates``, ``observed``,
@@ -44,7 +50,7 @@ def hindsight_object(
     """
     keys = ("diagnosis", "learned", "separates", "observed", "habits", "next_visit")
     if found is None:
-        why = say("no hindsight", "nothing observed", language)
+        why = say("no hindsight", "left out" if left_out else "nothing observed", language)
         return {**dict.fromkeys(keys), "why_null": dict.fromkeys(keys, why)}
     learned = _learned(found, card)
     missing = {key for key, value in learned.items() if value is None}
