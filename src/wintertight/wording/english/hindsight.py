@@ -111,6 +111,7 @@ WHY_NONE: Mapping[str, str] = MappingProxyType(
         "nothing observed": (
             "nothing was timed, counted or read, so the record says no more than it says"
         ),
+        "left out": "it was left out, as asked",
         "not as recorded": "it does not seem to have gone as recorded, so it teaches nothing",
     }
 )
