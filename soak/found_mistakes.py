@@ -36,8 +36,8 @@ in its network; the record then gets the errors of a bay: 1 s on every time, 0.1
 sheet asks for; colour that is there within half a second is called "at once". `wintertight prove`
 ranks the causes from such a record.
 
-*First*: days on which the true cause is named first. *Top two*: first or second. For "nothing wrong"
-every other first name is a false alarm.
+*First*: days on which the true cause is named first. *Top two*: first or second. For "nothing
+wrong" every other first name is a false alarm.
 
 """
 
