@@ -6,7 +6,7 @@ common practice: most jobs go as recorded, and what is out of sight is forgotten
 """
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import MappingProxyType
 
 from wintertight.coach.card import Card
@@ -44,6 +44,10 @@ CAUSE_OF: Mapping[str, str] = MappingProxyType(
     }
 )
 """The cause that each mistake belongs to."""
+
+MOST_WRONG = 0.5
+"""How often anything at all is wrong, at most [1]: a coach with hundreds of taps is not filled by
+people who forget most jobs; common practice."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +95,10 @@ def possible_explanations(
     ]
     order = list(CHANCE)
     found.sort(key=lambda e: order.index(e.cause))
-    rest = 1.0 - sum(each.chance for each in found)
+    whole = sum(each.chance for each in found)
+    if whole > MOST_WRONG:
+        found = [replace(each, chance=each.chance * MOST_WRONG / whole) for each in found]
+    rest = 1.0 - min(whole, MOST_WRONG)
     return (Explanation(AS_RECORDED, chance=rest), *found)
 
 

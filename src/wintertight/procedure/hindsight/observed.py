@@ -185,6 +185,7 @@ def _jugs(events: Sequence[tuple[Event, Step]], container_m3: float) -> tuple[Ju
             continue
         if before is not None and place > before[0]:
             taken_m3 = (before[1] - event.jugs_left) * container_m3
-            found.append(Jugs(before[0] + 1, place, taken_m3, COUNTED_WITHIN_M3))
+            if taken_m3 >= 0.0:  # else more were brought, and nobody wrote how many
+                found.append(Jugs(before[0] + 1, place, taken_m3, COUNTED_WITHIN_M3))
         before = (place, event.jugs_left)
     return tuple(found)
