@@ -39,6 +39,9 @@ from wintertight.units import GALLON_M3
 TIMED_SD_S, COUNTED_SD_GALLON, READ_SD = 1.0, 0.1, 0.01
 AT_ONCE_S = 0.5
 
+FARTHEST_S = 60.0
+"""The farthest hot tap gives the cup [s]; one that takes longer has a heater to rinse first."""
+
 MADE = (
     "heater left open",
     "bypass shut",
@@ -76,10 +79,9 @@ class Bay:
             for p in self.plan.steps
             if p.step.outlet and self.plan.careful.network.controls[p.step.outlet].thing == "tap"
         ]
-        run_on_s = {p.step.outlet: p.run_on_s or 0.0 for p in self.plan.steps}
-        hot = [tap for tap in self.taps if tap.endswith(".hot")]
-        # What leaves last after a short run may be a clear slug that no cup would show.
-        self.hot = max(hot, key=lambda tap: run_on_s[tap])
+        due_s = {p.step.outlet: p.run.first_colour_s or 0.0 for p in self.plan.steps if p.run}
+        hot = [tap for tap in self.taps if tap.endswith(".hot") and due_s[tap] < FARTHEST_S]
+        self.hot = max(hot, key=lambda tap: due_s[tap])
 
     @cached_property
     def rehearsal(self) -> Rehearsal:
