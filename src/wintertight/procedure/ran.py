@@ -119,6 +119,20 @@ class DrawnRun:
         return usual
 
 
+def branches(network: CoachNetwork, way: tuple[str, ...]) -> bool:
+    """Tell whether an outlet is fed by several ways at once.
+
+    Args:
+        network: the coach.
+        way: the links through which fluid moved.
+
+    Returns:
+        True if more than two of them meet anywhere.
+    """
+    nodes = [node for name in way for node in (network.links[name].start, network.links[name].end)]
+    return max(map(nodes.count, nodes), default=0) > 2  # noqa: PLR2004 - in and out
+
+
 def drawn_runs(sizes: Sizes, trace: Trace) -> tuple[DrawnRun, ...]:
     """Work out what runs from every outlet of a replay.
 

@@ -21,7 +21,7 @@ import numpy.typing as npt
 from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.hydraulics import steady_flow
 from wintertight.flow.state import State, with_outlet_open
-from wintertight.procedure.ran import DrawnRun, Sizes
+from wintertight.procedure.ran import DrawnRun, Sizes, branches
 from wintertight.procedure.responses import NOTHING, Whole, lacking_after, lacking_at_end
 
 Array = npt.NDArray[np.float64]
@@ -203,8 +203,7 @@ def _legs(network: CoachNetwork, run: DrawnRun) -> tuple[tuple[Link, str, str, f
     """Give links, the nodes they lead from and to, and their shares of what the outlet lets run."""
     seen = run.seen
     links = [network.links[name] for name in seen.way]
-    nodes = [node for link in links for node in (link.start, link.end)]
-    if max(map(nodes.count, nodes)) > 2:  # noqa: PLR2004 - the way branches
+    if branches(network, seen.way):
         opened = with_outlet_open(network, run.after, seen.outlet)
         flows = dict(zip(network.links, steady_flow(network, opened).flow_m3_s, strict=True))
         whole = max(abs(float(flows[network.outlets[seen.outlet].link])), 1e-12)

@@ -46,6 +46,10 @@ MIXED_WITHIN = 0.2
 """What it may be off besides, as a share of what is lacking in a mixture [1]: how a flow divides
 hangs on valves; common practice."""
 
+SEVERAL_WAYS = 0.2
+"""... of a share where several ways feed the outlet at once, and one may not be filled yet [1];
+common practice."""
+
 AT_ONCE = (0.7, 0.4)
 """Colour that shows within so many seconds is written down as at once, and how sharp that line is
 [s]; common practice."""
@@ -277,6 +281,8 @@ def _own(foreseen: Foreseen, what: str, where: str, mean: float) -> float:
         return 0.0
     if _any_share(foreseen, where):
         return ANY_SHARE[1]
+    if where in foreseen.mixed:
+        return SEVERAL_WAYS
     stretched = foreseen.explanation.cause == "weak product" and what == "strength"
     return STRETCHED if stretched else SHARE_WITHIN + MIXED_WITHIN * abs(1.0 - mean)
 

@@ -26,7 +26,7 @@ from wintertight.procedure.hindsight.explanations import Explanation
 from wintertight.procedure.hindsight.observed import JUG
 from wintertight.procedure.missed import in_strides
 from wintertight.procedure.mistaken import waits_s
-from wintertight.procedure.ran import Sizes, ran
+from wintertight.procedure.ran import Sizes, branches, ran
 from wintertight.procedure.steps import PlannedStep, Step
 
 Array = npt.NDArray[np.float64]
@@ -53,6 +53,8 @@ class Foreseen:
         step_m3: what each ticked step takes from the jugs [m3].
         strength: share of what the jug should hold, in what leaves each outlet last [1]; at
             ``JUG`` that of the jug itself.
+        mixed: outlets that several ways feed at once in the job as ticked: what leaves them last is
+            what came by the way that was filled last.
     """
 
     explanation: Explanation
@@ -61,6 +63,7 @@ class Foreseen:
     run_on_s: Mapping[str, Array]
     step_m3: tuple[Array, ...]
     strength: Mapping[str, Array]
+    mixed: frozenset[str] = frozenset()
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -138,12 +141,20 @@ class Rehearsal:
                 o: share + self.front * (sharp.strength.get(o, 0.0) - share)
                 for o, share in laminar.strength.items()
             },
+            self.mixed,
         )
 
     @cached_property
     def waited_s(self) -> Mapping[str, float]:
         """How long anyone waits for colour at each outlet [s]."""
         return {o: waits_s(_due_s(p)) for p in self.steps if (o := p.step.outlet)}
+
+    @cached_property
+    def mixed(self) -> frozenset[str]:
+        """Outlets that several ways feed at once."""
+        laminar, _ = self.usual
+        runs = (m.outcome.run for m in laminar.moments)
+        return frozenset(r.outlet for r in runs if r and branches(laminar.network, r.way))
 
     def _between(self, laminar: Array | None, sharp: Array | None) -> Array:
         """Give what lies between two sides; what one of them has not comes in its draws not."""
