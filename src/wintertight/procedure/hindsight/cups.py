@@ -9,6 +9,7 @@ from wintertight.procedure.drawn import HALF, PRINTED_WITHIN
 from wintertight.procedure.fresh_jug import is_of_jug, jug_readings, relative_strength
 from wintertight.procedure.hindsight.observed import JUG, Strength
 from wintertight.procedure.instruments import SIGMAS, glycol_share, on_glycol_scale, weakest_share
+from wintertight.procedure.readings import is_plain_glycol
 from wintertight.procedure.record import Event, Reading
 from wintertight.procedure.steps import Step
 
@@ -62,7 +63,7 @@ def _strengths(
 ) -> Iterator[Strength]:
     share, weakest = glycol_share(reading), weakest_share(reading)
     full = product.contents()
-    plain = full.glycol > 0.0 and full.ethanol == 0.0 and full.rated == 0.0
+    plain = full.glycol > 0.0 and is_plain_glycol(product)
     if plain and share is not None and weakest is not None:
         label = HALF * PRINTED_WITHIN
         sd = math.hypot((share - weakest) / SIGMAS, label) / full.glycol

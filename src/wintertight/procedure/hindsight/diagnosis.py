@@ -251,14 +251,10 @@ def _draws_of(
     foreseen: Foreseen, what: str, where: str, jugs: tuple[tuple[int, int], ...]
 ) -> Array | None:
     """Give what an explanation foresees of one value, shape (draws,)."""
-    if what == "colour":
-        return foreseen.written_s.get(where)
-    if what == "run on":
-        return foreseen.run_on_s.get(where)
-    if what == "jugs":
-        first, last = jugs[int(where)]
-        return np.asarray(np.sum(foreseen.step_m3[first : last + 1], axis=0))
-    shares = foreseen.strength.get(where, np.zeros(len(foreseen.step_m3[0])))
+    draws = foreseen.draws_of(what, where, jugs)
+    if what in {"colour", "run on", "jugs"}:
+        return draws
+    shares = np.zeros(len(foreseen.step_m3[0])) if draws is None else draws
     if _any_share(foreseen, where):
         return np.full(len(shares), ANY_SHARE[0])
     if what == "beside the jug":
@@ -291,8 +287,7 @@ def _log_cloud(foreseen: Foreseen, observed: Observed) -> float:
     """Give the logarithm of the density of all that was measured, taken together."""
     measured = observed.measured
     rows = tuple(measured)
-    counts = tuple((jugs.first, jugs.last) for jugs in observed.jugs)
-    cloud = cloud_of(foreseen, rows, counts, observed.colourless)
+    cloud = cloud_of(foreseen, rows, observed.counts, observed.colourless)
     strange = sum(what == "colour" for what, _ in rows if (what, _) not in cloud.rows)
     log = cloud.log_is_so + strange * math.log(SLIP / LONGEST_S)
     if not cloud.rows:

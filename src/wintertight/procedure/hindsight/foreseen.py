@@ -65,6 +65,26 @@ class Foreseen:
     strength: Mapping[str, Array]
     mixed: frozenset[str] = frozenset()
 
+    def draws_of(self, what: str, where: str, jugs: Sequence[tuple[int, int]]) -> Array | None:
+        """Give what is foreseen of one thing that can be measured.
+
+        Args:
+            what: the kind of thing, as ``Observed.measured`` names it.
+            where: its outlet, or its place among the counts of jugs.
+            jugs: first and last step between each two counts of jugs.
+
+        Returns:
+            The draws; None where nothing is foreseen there.
+        """
+        if what == "colour":
+            return self.written_s.get(where)
+        if what == "run on":
+            return self.run_on_s.get(where)
+        if what == "jugs":
+            first, last = jugs[int(where)]
+            return np.asarray(np.sum(self.step_m3[first : last + 1], axis=0))
+        return self.strength.get(where)
+
 
 @dataclass(frozen=True, eq=False, slots=True)
 class _Fill:

@@ -29,6 +29,9 @@ FAR_OFF = 2.5
 ROUNDS = 6
 """How often weights are found anew [1]."""
 
+OWN_WITHIN = {"colour": TIME_WITHIN, "run on": 0.0, "jugs": VOLUME_WITHIN}
+"""What teaches, and what the engine may be off there, relative [1]."""
+
 MOSTLY_THERE = 0.9
 """Share of draws in which colour must come for its time to teach anything [1]."""
 
@@ -118,15 +121,10 @@ def _rows(number: int, visit: Visit) -> list[_Row]:
     """Give what one visit observed that the job as recorded foresees."""
     foreseen, found = visit.foreseen, []
     for (what, where), (value, sd) in visit.observed.measured.items():
-        draws, own = None, 0.0
-        if what == "colour":
-            draws, own = foreseen.written_s.get(where), TIME_WITHIN
-        elif what == "run on":
-            draws = foreseen.run_on_s.get(where)
-        elif what == "jugs":
-            jugs = visit.observed.jugs[int(where)]
-            draws = np.sum(foreseen.step_m3[jugs.first : jugs.last + 1], axis=0)
-            own = VOLUME_WITHIN
+        if what not in OWN_WITHIN:
+            continue
+        draws = foreseen.draws_of(what, where, visit.observed.counts)
+        own = OWN_WITHIN[what]
         if draws is None or np.isfinite(draws).mean() < MOSTLY_THERE:
             continue
         mean = float(np.nanmean(draws))

@@ -223,15 +223,7 @@ def _expected(
     foreseen: Foreseen, observed: Observed, what: str, where: str
 ) -> tuple[float, float] | None:
     """Give mean and standard deviation of what one explanation lets one expect."""
-    if what == "jugs":
-        jugs = observed.jugs[int(where)]
-        draws: Array | None = np.sum(foreseen.step_m3[jugs.first : jugs.last + 1], axis=0)
-    elif what == "colour":
-        draws = foreseen.written_s.get(where)
-    elif what == "run on":
-        draws = foreseen.run_on_s.get(where)
-    else:
-        draws = foreseen.strength.get(where)
+    draws = foreseen.draws_of(what, where, observed.counts)
     mean = _mean(draws)
     return None if mean is None or draws is None else (mean, float(np.nanstd(draws)))
 

@@ -87,6 +87,11 @@ class Observed:
         return found
 
     @property
+    def counts(self) -> tuple[tuple[int, int], ...]:
+        """First and last step between each two counts of jugs."""
+        return tuple((jugs.first, jugs.last) for jugs in self.jugs)
+
+    @property
     def seen(self) -> Mapping[tuple[str, str], tuple[float, float]]:
         """What was measured, and what came at once, with standard deviations."""
         at_once = {("colour", o): (0.0, TIMED_WITHIN_S) for o, s in self.colour_s.items() if not s}
