@@ -9,20 +9,12 @@ from pathlib import Path
 
 import numpy as np
 
+from tests.demo_records import COACHES
 from tests.hindsight.bay_day import Bay, Made, teach
 from wintertight.procedure.chances import AS_RECORDED
 
 SEED = 20_261_129
 PAGE = Path(__file__).resolve().parents[1] / "docs" / "diagnosis.md"
-
-COACHES = (
-    "small-trailer",
-    "middle-travel-trailer",
-    "full-fifth-wheel",
-    "large-motorhome",
-    "no-bypass-trailer",
-    "on-demand-van",
-)
 
 TEACHERS = ("small-trailer", "middle-travel-trailer")
 """Coaches whose visits are counted by the thousand; the others take an hour each."""

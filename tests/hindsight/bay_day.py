@@ -21,7 +21,7 @@ from tests.unit.documents.demo_plans import demo_plan
 from wintertight.procedure.chances import AS_RECORDED, CROSSES
 from wintertight.procedure.hindsight.cups import cups_of
 from wintertight.procedure.hindsight.diagnosis import VOLUME_WITHIN, weigh
-from wintertight.procedure.hindsight.doubts import DOUBT
+from wintertight.procedure.hindsight.doubts import spoken_for
 from wintertight.procedure.hindsight.explanations import (
     CAUSE_OF,
     Explanation,
@@ -133,12 +133,7 @@ class Bay:
 
     def doubted(self, observed: Observed) -> bool:
         """Tell whether some explanation is likely enough to doubt parts by."""
-        weighed = weigh(self.foreseen, observed)
-        return any(
-            each.fits >= DOUBT and each.fits > each.explanation.chance
-            for each in weighed
-            if each.explanation.cause != AS_RECORDED
-        )
+        return bool(spoken_for(weigh(self.foreseen, observed)))
 
     def causes(self, observed: Observed) -> tuple[Cause, ...]:
         """Rank the causes by what was observed."""

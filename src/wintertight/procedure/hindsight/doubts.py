@@ -41,13 +41,20 @@ def doubted_parts(
         observations speak count: what was always possible doubts nothing.
     """
     doubts: dict[str, Explanation] = {}
-    for each in weighed:
-        explanation = each.explanation
-        speaks = each.fits >= DOUBT and each.fits > explanation.chance
-        if speaks and explanation.cause != AS_RECORDED:
-            for part in _worse_off(plan, ticked, explanation):
-                doubts.setdefault(part, explanation)
+    for explanation in spoken_for(weighed):
+        for part in _worse_off(plan, ticked, explanation):
+            doubts.setdefault(part, explanation)
     return doubts
+
+
+def spoken_for(weighed: Sequence[Weighed]) -> tuple[Explanation, ...]:
+    """Give the explanations likely enough to doubt parts by, and likelier than before."""
+    return tuple(
+        each.explanation
+        for each in weighed
+        if each.fits >= DOUBT and each.fits > each.explanation.chance
+        if each.explanation.cause != AS_RECORDED
+    )
 
 
 def with_doubts(
