@@ -28,7 +28,8 @@ and hollows drawn evenly within their spread, pump and habits evenly too, which 
 the one the diagnosis draws from. EPANET 2.3 does the whole job in plug flow, with the mistake made
 in its network; the record then gets the errors of a bay: 1 s on every time, 0.1 gal on the jugs,
 1 vol % on two cups, from the fresh jug and from a hot tap. Timed are only the outlets that the job
-sheet asks for; colour that is there within half a second is called "at once". `wintertight prove`
+sheet asks for; colour that is there within half a second is called "at once", and what a hose still
+held is no first colour where air or water follows it. `wintertight prove`
 ranks the causes from such a record.
 
 *First*: days on which the true cause is named first. *Top two*: first or second. For "nothing
@@ -37,14 +38,6 @@ wrong" every other first name is a false alarm.
 """
 
 TAIL = """
-## What is missed, and why
-
-- **Crossovers on the large motorhome.** A tempering valve joins its hot and cold side anyway: the
-  second side of a shower has colour at once with and without the mistake, and nothing that is timed
-  or counted moves by more than its scatter.
-- **The pause button of the van's shower.** Its hot side has colour at once anyway; only the toilet
-  comes two seconds early. That is named second, not first.
-
 Not made here: what is a matter of air (a suction leak, a jug run dry, a heater drained and open):
 EPANET knows none. What it takes for water in a drained line is air in a coach; a cup is therefore
 not taken from a tap that still pushes such a line out.

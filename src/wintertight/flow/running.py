@@ -227,9 +227,10 @@ class Running:
         wet = stream.shares[:, AIR] < 0.5  # noqa: PLR2004 - more liquid than air
         if wet.any():
             self.strength[outlet] = float(strengths[wet][-1])
-        # Colour that goes away again was what the hose still held: only colour that stays counts.
-        clear = np.flatnonzero(wet & (strengths < COLOUR_SHARE))
-        shown = np.flatnonzero(wet & (strengths >= COLOUR_SHARE))
+        # Colour that goes away again, for clear water or for air, was what the hose still held:
+        # only colour that stays counts.
+        coloured = wet & (strengths >= COLOUR_SHARE)
+        clear, shown = np.flatnonzero(~coloured), np.flatnonzero(coloured)
         if len(clear):
             self.colour_s.pop(outlet, None)
             shown = shown[shown > clear[-1]]

@@ -21,8 +21,8 @@ _AT_LEAST = frozenset({"product", "weakest", "held_in"})
 _WORDS: Mapping[str, str] = {"kind": "kind", "missing": "role", "cause": "cause in passing"}
 """Parameters that are keys themselves, and the subject in which they stand."""
 
-AT_ONCE_S = 3.0
-"""Colour that comes sooner than this comes at once [s]."""
+AT_ONCE_S = 1.0
+"""Colour that comes sooner than this comes at once [s]: a record says so with a nought."""
 
 
 def spoken(
@@ -111,7 +111,7 @@ def about(seconds: float | None, language: str = "en") -> str:
     """Give a time to colour as it is worth saying: at once, or to about five seconds.
 
     Example:
-        >>> about(1.2), about(7.4), about(13.6), about(None)
+        >>> about(0.6), about(7.4), about(13.6), about(None)
         ('at once', 'about 7 s', 'about 15 s', 'none expected')
     """
     if seconds is None:

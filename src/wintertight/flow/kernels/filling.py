@@ -53,12 +53,12 @@ def watch(row: Array, volumes: Array, shares: Array, strength: float) -> None:
     passed = 0.0
     for i in range(len(volumes)):
         share = shares[i]
-        if share[AIR] < WET:
-            if share[0] + share[1] + share[2] < strength * (1.0 - share[AIR]):
-                row[COLOUR_S] = np.nan
-            elif np.isnan(row[COLOUR_S]):
-                row[COLOUR_S] = row[SECONDS] + passed / row[FLOW_M3_S]
-                row[COLOUR_M3] = row[VOLUME_M3] + passed
+        bought = share[0] + share[1] + share[2]
+        if share[AIR] >= WET or bought < strength * (1.0 - share[AIR]):
+            row[COLOUR_S] = np.nan
+        elif np.isnan(row[COLOUR_S]):
+            row[COLOUR_S] = row[SECONDS] + passed / row[FLOW_M3_S]
+            row[COLOUR_M3] = row[VOLUME_M3] + passed
         passed += volumes[i]
 
 
