@@ -216,3 +216,12 @@ QUESTIONS: Mapping[str, Question] = MappingProxyType(
     {question.key: question for question in (*_PHONE, *_WALK_AROUND)}
 )
 """Every question by its key, in a fixed order."""
+
+
+def standing(answers: Answers) -> Answers:
+    """Give the answers that count: those whose question is still open under the others."""
+    kept = answers
+    for question in QUESTIONS.values():
+        if kept.known(question.key) and not question.asked_if(kept):
+            kept = kept.without(question.key)
+    return kept

@@ -80,7 +80,6 @@ SHAPES: Mapping[str, Shape] = MappingProxyType(
                 "baths": "no bath",
                 "antifreeze inlet": "no inlet",
                 "belly": "open",
-                "low points": "cold only",
                 "toilet": "cassette toilet",
             },
             kind="folding trailer",
