@@ -3,12 +3,14 @@
 import sys
 from collections.abc import Callable
 
+from soak.described_coaches import described_coaches
 from soak.found_mistakes import found_mistakes
 from soak.mutated_cards import sweep
 
 SWEEPS: dict[str, Callable[[], int]] = {
     "mutated-cards": lambda: sweep(10_000),
     "found-mistakes": found_mistakes,
+    "described-coaches": described_coaches,
 }
 """Every sweep by its name."""
 

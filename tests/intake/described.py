@@ -1,0 +1,61 @@
+"""Coaches described by answers: as usual for their shape, or drawn at random."""
+
+import numpy as np
+
+from wintertight.coach.intake.answers import Answer, Answers
+from wintertight.coach.intake.questions import QUESTIONS, Question
+
+LOW = "-10 degF"
+USUAL_CHANCE = 0.6
+"""How often a drawn coach has what is usual for its shape [1]; invented."""
+
+LEFT_OPEN = 0.1
+"""How often a question is left open [1]; invented."""
+
+
+def looked_at(shape: str) -> Answers:
+    """Give the answers of a coach of one shape that has what is usual, and nothing more."""
+    answers = Answers().with_answer("shape", shape).with_answer("design low", LOW)
+    for question in QUESTIONS.values():
+        if not answers.known(question.key) and question.asked_if(answers):
+            answers = answers.with_answer(question.key, _usual(question, answers))
+    return answers
+
+
+def drawn(seed: int, *, left_open: float = LEFT_OPEN) -> Answers:
+    """Draw a coach that may exist: often with what is usual, sometimes with anything else."""
+    rng = np.random.default_rng(seed)
+    answers = Answers()
+    for question in QUESTIONS.values():
+        if question.asked_if(answers) and rng.random() >= left_open:
+            answers = answers.with_answer(question.key, _drawn(question, answers, rng))
+    return answers
+
+
+def _usual(question: Question, answers: Answers) -> Answer:
+    if question.form == "several":
+        return ()
+    if question.form == "yes or no":
+        return "yes" if question.key == "city inlet" else "no"
+    if question.key == "length":
+        return f"{answers.shape.length_ft:g} ft"
+    if question.key == "fresh tank":
+        return f"{answers.shape.fresh_gal:g} gal"
+    return answers.best(question.key)
+
+
+def _drawn(question: Question, answers: Answers, rng: np.random.Generator) -> Answer:
+    usual = answers.shape.usual.get(question.key)
+    if question.form == "one":
+        if usual and rng.random() < USUAL_CHANCE:
+            return usual
+        return question.choices[rng.integers(len(question.choices))]
+    if question.form == "several":
+        return tuple(choice for choice in question.choices if rng.random() < 0.3)
+    if question.form == "yes or no":
+        return "yes" if rng.random() < 0.5 or question.key == "city inlet" else "no"
+    if question.key == "length":
+        return f"{answers.shape.length_ft * rng.uniform(0.85, 1.15):.0f} ft"
+    if question.key == "fresh tank":
+        return f"{answers.shape.fresh_gal * rng.uniform(0.6, 1.4):.0f} gal"
+    return f"{rng.integers(-30, 26)} degF"
