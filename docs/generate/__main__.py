@@ -6,6 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from docs.generate.accuracy import accuracy_page
+from docs.generate.coaches import coaches_page
 from docs.generate.methods import methods_page
 from docs.generate.mistakes import mistakes_page
 from docs.generate.parts import parts_page
@@ -23,6 +24,7 @@ def card_schema_page() -> str:
 PAGES: dict[str, Callable[[], str]] = {
     "accuracy.md": accuracy_page,
     "card.schema.json": card_schema_page,
+    "coaches.md": coaches_page,
     "methods.md": methods_page,
     "mistakes.md": mistakes_page,
     "parts.md": parts_page,

@@ -54,6 +54,10 @@ def _drawn(question: Question, answers: Answers, rng: np.random.Generator) -> An
         return tuple(choice for choice in question.choices if rng.random() < 0.3)
     if question.form == "yes or no":
         return "yes" if rng.random() < 0.5 or question.key == "city inlet" else "no"
+    return _drawn_quantity(question, answers, rng)
+
+
+def _drawn_quantity(question: Question, answers: Answers, rng: np.random.Generator) -> str:
     if question.key == "length":
         return f"{answers.shape.length_ft * rng.uniform(0.85, 1.15):.0f} ft"
     if question.key == "fresh tank":
