@@ -6,11 +6,13 @@ from collections.abc import Callable
 from soak.described_coaches import described_coaches
 from soak.found_mistakes import found_mistakes
 from soak.mutated_cards import sweep
+from soak.which_answers import which_answers
 
 SWEEPS: dict[str, Callable[[], int]] = {
     "mutated-cards": lambda: sweep(10_000),
     "found-mistakes": found_mistakes,
     "described-coaches": described_coaches,
+    "which-answers": which_answers,
 }
 """Every sweep by its name."""
 

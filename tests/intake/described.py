@@ -15,7 +15,11 @@ LEFT_OPEN = 0.1
 
 def looked_at(shape: str) -> Answers:
     """Give the answers of a coach of one shape that has what is usual, and nothing more."""
-    answers = Answers().with_answer("shape", shape).with_answer("design low", LOW)
+    return completed(Answers().with_answer("shape", shape).with_answer("design low", LOW))
+
+
+def completed(answers: Answers) -> Answers:
+    """Give answers with every open question answered: as usual, and nothing more."""
     for question in QUESTIONS.values():
         if not answers.known(question.key) and question.asked_if(answers):
             answers = answers.with_answer(question.key, _usual(question, answers))
