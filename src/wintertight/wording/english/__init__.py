@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from wintertight.wording.english import (
+    card_changes,
     cautions,
     choices,
     coach,
@@ -45,6 +46,10 @@ ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "role": coach.ROLES,
         "name": coach.NAMES,
         "heat": coach.SOURCES_OF_HEAT,
+        "card change": card_changes.CHANGES,
+        "card subject": card_changes.SUBJECTS,
+        "card field": card_changes.FIELDS,
+        "known": card_changes.WAYS,
         "finding": coach.FINDINGS,
         "label": paper.LABELS,
         "fleet": fleet.FLEET,
