@@ -2,6 +2,8 @@
 
 from wintertight.coach.card import Card
 from wintertight.coach.compare import Difference, Value
+from wintertight.coach.faults import printable
+from wintertight.coach.history import EarlierCard
 from wintertight.coach.measured_fields import FIELD_DIMENSION
 from wintertight.coach.position import Position
 from wintertight.coach.quantity import Quantity
@@ -16,7 +18,7 @@ from wintertight.units import (
 )
 from wintertight.wording.catalogue import catalogue, say
 from wintertight.wording.names import kind_name, part_name
-from wintertight.wording.spoken import begun
+from wintertight.wording.spoken import begun, listed
 
 _UNIT: dict[tuple[str, System], tuple[float, str]] = {
     ("length", "us"): (FOOT_M, "ft"),
@@ -73,8 +75,53 @@ def _values(difference: Difference, language: str, system: System, digits: int) 
 
 
 def change_count(count: int, language: str = "en") -> str:
-    """Give how many differences there are: "1 difference", "4 differences"."""
-    return say("card change", "one" if count == 1 else "many", language, count=str(count))
+    """Give how many differences there are: "no difference", "1 difference", "4 differences"."""
+    number = {0: "none", 1: "one"}.get(count, "many")
+    return say("card change", number, language, count=str(count))
+
+
+def changes_heading(before: Card, after: Card, count: int, language: str = "en") -> str:
+    """Give which two cards were compared, and how many differences there are."""
+    names = {"coach": before.name, "other": after.name}
+    return say("card change", "heading", language, count=change_count(count, language), **names)
+
+
+def changes_since_heading(entry: EarlierCard, card: Card, count: int, language: str = "en") -> str:
+    """Give with which earlier self a card was compared, and how many differences there are."""
+    return say(
+        "card change",
+        "heading with earlier",
+        language,
+        coach=card.name,
+        count=change_count(count, language),
+        day=moment(entry),
+        why=printable(entry.why),
+    )
+
+
+def moment(entry: EarlierCard) -> str:
+    """Give when a card was replaced, to the minute."""
+    return f"{entry.at:%Y-%m-%d %H:%M}"
+
+
+def history_heading(name: str, count: int, language: str = "en") -> str:
+    """Give whose earlier cards they are, and how many."""
+    key = {0: "none", 1: "heading one"}.get(count, "heading many")
+    return say("card history", key, language, coach=name, count=str(count))
+
+
+def entry_text(entry: EarlierCard, count: int | None, language: str = "en") -> str:
+    """Give one earlier card; `count` differences to the next, None where one cannot be read."""
+    key = "entry" if count is not None else "unreadable"
+    said = change_count(count or 0, language)
+    day, why = moment(entry), printable(entry.why)
+    return say("card history", key, language, day=day, why=why, count=said)
+
+
+def damaged_text(lines: tuple[int, ...], file: str, language: str = "en") -> str:
+    """Give which lines of a history cannot be read."""
+    names = listed((str(line) for line in lines), language)
+    return say("card history", "damaged", language, lines=names, file=file)
 
 
 def _part(difference: Difference, before: Card, after: Card, language: str) -> str:

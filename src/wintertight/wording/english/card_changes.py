@@ -16,9 +16,9 @@ CHANGES: Mapping[str, str] = MappingProxyType(
         "given": "{part}: {field} is {after}; it was not given.",
         "changed": "{part}: {field} was {before}, is {after}.",
         "no longer given": "{part}: {field} was {before}, is no longer given.",
-        "none": "No difference.",
-        "heading": "{coach}: {count}.",
-        "heading with earlier": "{coach}: {count} since the card of {day} ({why}).",
+        "heading": "{coach}, then {other}: {count}.",
+        "heading with earlier": "{coach}: {count} from the card replaced {day} ({why}).",
+        "none": "no difference",
         "one": "1 difference",
         "many": "{count} differences",
     }
