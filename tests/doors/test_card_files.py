@@ -89,6 +89,15 @@ def test_a_cut_line_is_told(door: Door, card: Path) -> None:
     assert door("coach", "history", card, "--json").object()["damaged_lines"] == [2]
 
 
+def test_a_history_of_nothing_but_damage_is_not_silent(door: Door, card: Path) -> None:
+    """Guards that a history of which no line can be read is not taken for none."""
+    history_file(card).write_text("{", encoding="utf-8")
+    door("coach", "compare", card).refused("WT-100", "no earlier self that can be read")
+    out = door("coach", "history", card).out
+    assert "no earlier card can be read" in out
+    assert "Line 1 of " in out
+
+
 def test_a_spoilt_card_still_has_its_history(door: Door, card: Path) -> None:
     """Guards that earlier selves are listed when they are needed most, and none is made up."""
     card.write_text("spoilt", encoding="utf-8")

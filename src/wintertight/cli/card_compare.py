@@ -14,7 +14,7 @@ from wintertight.errors import InputError, Place
 if TYPE_CHECKING:
     from wintertight.coach.card import Card
     from wintertight.coach.compare import Difference, Value
-    from wintertight.coach.history import EarlierCard
+    from wintertight.coach.history import EarlierCard, History
 
 SCHEMA = "wintertight/card-changes/1"
 
@@ -51,7 +51,7 @@ def compare(
         head = changes_heading(before, after, len(found), spoken)
     else:
         after, kept = before, history(card)
-        entry, before = _last(kept.entries, card)
+        entry, before = _last(kept, card)
         found = differences(before, after)
         head = changes_since_heading(entry, after, len(found), spoken)
         if kept.damaged:
@@ -67,15 +67,16 @@ def compare(
     return Answer("\n".join([head, *(f"- {text}" for text in texts), *tail]))
 
 
-def _last(entries: tuple["EarlierCard", ...], card: str) -> tuple["EarlierCard", "Card"]:
+def _last(kept: "History", card: str) -> tuple["EarlierCard", "Card"]:
     """Give the last earlier self of a card, and it as a card."""
     from wintertight.coach.history import history_file
     from wintertight.coach.load import read_card
 
-    if not entries:
-        message = "this card has no earlier self; name another card to compare it with"
+    if not kept.entries:
+        which = "no earlier self that can be read" if kept.damaged else "no earlier self"
+        message = f"this card has {which}; name another card to compare it with"
         raise InputError(message, Place(card))
-    entry = entries[-1]
+    entry = kept.entries[-1]
     try:
         return entry, read_card(entry.text)
     except InputError as error:

@@ -53,7 +53,7 @@ def history(*, card: CardFile, language: Language = "en", as_json: AsJson = Fals
         content = {"earlier": entries, "damaged_lines": list(kept.damaged)}
         return Answer(json_text(SCHEMA, content))
     name = now.name if now is not None else Path(card).name
-    lines = [history_heading(name, len(rows), spoken)]
+    lines = [history_heading(name, len(rows), spoken, damaged=bool(kept.damaged))]
     lines += [f"- {entry_text(entry, count, spoken)}" for entry, count in rows]
     if kept.damaged:
         lines.append(damaged_text(kept.damaged, str(history_file(card)), spoken))

@@ -72,8 +72,8 @@ def temperature_text(value_degC: float) -> str:
     """Give the shortest text of a temperature.
 
     Example:
-        >>> temperature_text(-23.0 - 1 / 3), temperature_text(-28.7)
-        ('-10F', '-28.7C')
+        >>> temperature_text(-23.0 - 1 / 3), temperature_text(-28.71)
+        ('-10F', '-28.71C')
     """
     tried = [
         *_written(celsius_to_fahrenheit(value_degC), "F", "temperature", value_degC),

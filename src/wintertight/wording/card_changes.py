@@ -104,9 +104,10 @@ def moment(entry: EarlierCard) -> str:
     return f"{entry.at:%Y-%m-%d %H:%M}"
 
 
-def history_heading(name: str, count: int, language: str = "en") -> str:
-    """Give whose earlier cards they are, and how many."""
-    key = {0: "none", 1: "heading one"}.get(count, "heading many")
+def history_heading(name: str, count: int, language: str = "en", *, damaged: bool = False) -> str:
+    """Give whose earlier cards they are, and how many; damaged lines may have been more."""
+    none = "none readable" if damaged else "none"
+    key = {0: none, 1: "heading one"}.get(count, "heading many")
     return say("card history", key, language, coach=name, count=str(count))
 
 

@@ -2,14 +2,17 @@
 
 from dataclasses import replace
 from pathlib import Path
+from typing import get_args
 
 from wintertight.coach.card import Antifreeze, Coach, Compartment, Fitting, Line, Site
-from wintertight.coach.compare import differences
+from wintertight.coach.compare import KEYS, Subject, differences
 from wintertight.coach.edit import changed
 from wintertight.coach.load import load_card
+from wintertight.coach.quantity import USUAL_SPREAD
 from wintertight.units import System
 from wintertight.wording.card_changes import change_count, difference_text
-from wintertight.wording.english.card_changes import FIELDS
+from wintertight.wording.english.card_changes import CHANGES, FIELDS, SUBJECTS, WAYS
+from wintertight.wording.english.coach_questions import HISTORY
 
 FOLDER = Path(__file__).parents[3] / "src/wintertight/demo/cards"
 SMALL = load_card(FOLDER / "small-trailer.toml")
@@ -50,6 +53,25 @@ def test_two_coaches_can_be_compared() -> None:
     assert all(text.endswith(".") for text in texts)
     assert change_count(1) == "1 difference"
     assert change_count(len(texts)) == f"{len(texts)} differences"
+
+
+def test_no_sentence_is_left_over() -> None:
+    """Guards the tables against keys nobody says."""
+    of_parts = ("compartment", "fitting", "line", "looked for")
+    whole = {f"{key}: {of}" for key in ("added", "removed") for of in of_parts}
+    headings = {"heading", "heading with earlier", "none", "one", "many"}
+    assert set(CHANGES) == whole | (set(KEYS) - {"added", "removed"}) | headings
+    assert set(WAYS) == {"quantity", "text", "yes", "no", *USUAL_SPREAD}
+    assert set(SUBJECTS) | set(of_parts) == set(get_args(Subject))
+    assert set(HISTORY) == {
+        "none",
+        "none readable",
+        "heading one",
+        "heading many",
+        "entry",
+        "unreadable",
+        "damaged",
+    }
 
 
 def test_every_field_has_a_name() -> None:

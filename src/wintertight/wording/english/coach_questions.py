@@ -144,6 +144,7 @@ SISTER: Mapping[str, str] = MappingProxyType(
 HISTORY: Mapping[str, str] = MappingProxyType(
     {
         "none": "{coach}: this card was never replaced.",
+        "none readable": "{coach}: no earlier card can be read.",
         "heading one": "{coach}: 1 earlier card, oldest first.",
         "heading many": "{coach}: {count} earlier cards, oldest first.",
         "entry": "{day}  {why}: {count} to the next.",
