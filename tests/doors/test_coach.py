@@ -3,7 +3,7 @@ from pathlib import Path
 
 from tests.architecture.tree import ROOT
 from tests.doors.door import CARD, Door
-from wintertight.coach.findings import findings
+from wintertight.coach.left_open import asked
 from wintertight.coach.load import load_card
 
 
@@ -14,7 +14,7 @@ def test_check_names_every_finding_in_words(door: Door) -> None:
     assert found["schema"] == "wintertight/check/1"
     assert found["card_hash"] == card.card_hash
     assert found["coach"] == {"id": card.id, "name": card.name}
-    assert [f["key"] for f in found["findings"]] == [f.key for f in findings(card)]
+    assert [f["key"] for f in found["findings"]] == [f.key for f in asked(card)]
     done = door("coach", "check", CARD)
     assert done.status == 0
     assert all(f"- {f['text']}\n" in done.out for f in found["findings"])
@@ -32,6 +32,17 @@ def test_check_reads_any_letters(door: Door, tmp_path: Path) -> None:
     assert done.out.startswith("Fjällräv 雪 ❄")
     assert "\x1b" not in done.out
     assert door("coach", "check", card, "--json").out.isascii()
+
+
+def test_check_asks_and_says_where_to_look(door: Door, tmp_path: Path) -> None:
+    """Guards that what is open is a question a technician can answer at the coach."""
+    card = tmp_path / "card.toml"
+    card.write_text(CARD.read_text("utf-8").replace('drains_to = "kitchen-trap"\n', "", 1), "utf-8")
+    lines = door("coach", "check", card).out.splitlines()
+    assert (
+        "- Kitchen tap: no trap is noted below it. Is there one? Look in the cabinet below."
+    ) in lines
+    assert any("what drains into it?" in line for line in lines)
 
 
 def test_schema_is_the_one_in_the_manual(door: Door) -> None:

@@ -3,17 +3,17 @@
 # ruff: noqa: PLC0415 - heavy layers load only with their command, so that help stays quick
 
 import json
-from typing import Annotated
 
 import typer
 
+from wintertight.cli import card_compare, card_history, card_sister
 from wintertight.cli.answer import Answer, json_text
 from wintertight.cli.asked import language_named, system_named
-from wintertight.cli.options import AsJson, CardFile, Language
+from wintertight.cli.options import AsJson, CardFile, Language, ScreenUnits
 
 SCHEMA = "wintertight/check/1"
 
-app = typer.Typer(help="check a card, or print what one may hold")
+app = typer.Typer(help="check, compare and copy cards, or print what one may hold")
 
 
 @app.command("check")
@@ -21,15 +21,13 @@ def check(
     *,
     card: CardFile,
     language: Language = "en",
-    units: Annotated[
-        str, typer.Option("--units", metavar="us|metric", help="units of every sentence")
-    ] = "us",
+    units: ScreenUnits = "us",
     as_json: AsJson = False,
 ) -> Answer:
-    """Read a card, and name what is readable and yet deserves a word."""
-    from wintertight.coach.findings import findings
+    """Read a card, and ask what is readable and yet deserves a word."""
+    from wintertight.coach.left_open import asked
     from wintertight.coach.load import load_card
-    from wintertight.wording.plans import finding_text
+    from wintertight.wording.card_questions import finding_question
 
     spoken, system = language_named(language), system_named(units)
     read = load_card(card)
@@ -38,9 +36,9 @@ def check(
             "key": finding.key,
             "part": finding.part or None,
             "params": dict(finding.params),
-            "text": finding_text(finding, read, spoken, system),
+            "text": finding_question(finding, read, spoken, system),
         }
-        for finding in findings(read)
+        for finding in asked(read)
     ]
     if as_json:
         about = {"card_hash": read.card_hash, "coach": {"id": read.id, "name": read.name}}
@@ -56,3 +54,8 @@ def schema() -> Answer:
     from wintertight.coach.schema import card_schema
 
     return Answer(json.dumps(card_schema(), indent=2, allow_nan=False))
+
+
+app.command("compare")(card_compare.compare)
+app.command("history")(card_history.history)
+app.command("sister")(card_sister.sister)

@@ -336,7 +336,7 @@ class Card(Part):
         The order of fittings, lines and compartments, comments, notes, and the spelling of units
         do not change it.
         """
-        text = json.dumps(_meaning(self), sort_keys=True, separators=(",", ":"), ensure_ascii=True)
+        text = json.dumps(meaning(self), sort_keys=True, separators=(",", ":"), ensure_ascii=True)
         return f"sha256:{hashlib.sha256(text.encode()).hexdigest()}"
 
 
@@ -344,19 +344,19 @@ _NO_MEANING = frozenset({"note", "line_defaults"})
 _UNORDERED = frozenset({"fittings", "lines", "compartments", "absent", "heat", "positions"})
 
 
-def _meaning(value: object, field: str = "") -> object:
-    """Give plain data that is equal for two cards which mean the same."""
+def meaning(value: object, field: str = "") -> object:
+    """Give plain data that is equal for two cards, or values of a field, which mean the same."""
     if isinstance(value, BaseModel):
         pairs = {name: getattr(value, name) for name in type(value).model_fields}
         known = {k: v for k, v in pairs.items() if v is not None and k not in _NO_MEANING}
-        return {name: _meaning(inner, name) for name, inner in known.items()}
+        return {name: meaning(inner, name) for name, inner in known.items()}
     if isinstance(value, tuple):
-        items = [_meaning(inner) for inner in value]
+        items = [meaning(inner) for inner in value]
         return sorted(items, key=json.dumps) if field in _UNORDERED else items
     if isinstance(value, float):
         return f"{value + 0.0:.9g}"
     if isinstance(value, Quantity):
-        return [_meaning(value.value), value.how, _meaning(value.spread)]
+        return [meaning(value.value), value.how, meaning(value.spread)]
     if isinstance(value, Position):
-        return [_meaning(value.along_m), _meaning(value.across_m), _meaning(value.height_m)]
+        return [meaning(value.along_m), meaning(value.across_m), meaning(value.height_m)]
     return str(value) if isinstance(value, End) else value

@@ -16,6 +16,20 @@ SOURCES = frozenset({"demand pump", "fresh tank", "city inlet", "tank heater", "
 a technician's word alone."""
 
 
+def changed(model: Model, **changes: Any) -> Model:
+    """Give a frozen model with some fields changed, and nothing remembered of what it was.
+
+    Args:
+        model: a card, or a part of one.
+        changes: new values by the names of the fields; they are not checked.
+
+    Returns:
+        The changed copy.
+    """
+    fields = {name: getattr(model, name) for name in type(model).model_fields}
+    return type(model).model_construct(**{**fields, **changes})
+
+
 def without_fitting(card: Card, name: str) -> Card | None:
     """Give a card without one fitting, and without the branch that led to nothing else.
 
@@ -46,15 +60,15 @@ def without_fitting(card: Card, name: str) -> Card | None:
         lines = [line for line in lines if not left & set(_ends(line))]
     below = {f.id: f.drains_to for f in card.fittings if f.id in gone}
     fittings = tuple(_edited(f, gone, below) for f in card.fittings)
-    edited = _with(card, fittings=fittings, lines=tuple(lines))
+    edited = changed(card, fittings=fittings, lines=tuple(lines))
     return None if plumbing_faults(edited) else edited
 
 
 def _edited(fitting: Fitting, gone: set[str], below: dict[str, str | None]) -> Fitting:
     if fitting.id in gone:
-        return _with(fitting, seen="absent", drains_to=None)
+        return changed(fitting, seen="absent", drains_to=None)
     if fitting.drains_to in gone:
-        return _with(fitting, drains_to=below[fitting.drains_to])
+        return changed(fitting, drains_to=below[fitting.drains_to])
     return fitting
 
 
@@ -69,9 +83,3 @@ def _was(card: Card, name: str) -> int:
 
 def _ends(line: Line) -> tuple[str, str]:
     return line.start.fitting, line.end.fitting
-
-
-def _with(model: Model, **changes: Any) -> Model:
-    """Give a frozen model with some fields changed, and nothing remembered of what it was."""
-    fields = {name: getattr(model, name) for name in type(model).model_fields}
-    return type(model).model_construct(**{**fields, **changes})

@@ -79,12 +79,13 @@ def _finding(key: str, part: str = "", **params: Value) -> Finding:
     return Finding(key, part, MappingProxyType(params))
 
 
-def _present(card: Card, *kinds: str) -> list[Fitting]:
+def present(card: Card, *kinds: str) -> list[Fitting]:
+    """Give the fittings that were found, of these kinds or of any."""
     return [f for f in card.fittings if f.seen == "present" and (not kinds or f.kind in kinds)]
 
 
 def _has_role(card: Card, role: str) -> bool:
-    return any(fitting.role == role for fitting in _present(card))
+    return any(fitting.role == role for fitting in present(card))
 
 
 def _everything_looked_for(card: Card) -> Iterator[Finding]:
@@ -98,24 +99,33 @@ def _everything_looked_for(card: Card) -> Iterator[Finding]:
 
 
 def _sinks_have_traps(card: Card) -> Iterator[Finding]:
-    for sink in _present(card, *SINKS):
+    for sink in present(card, *SINKS):
         below = card.fitting.get(sink.drains_to or "")
         if below is None or below.kind != "trap" or below.seen == "absent":
             yield _finding("no trap", sink.id, kind=sink.kind)
-    for trap in _present(card, "trap"):
+    for trap in present(card, "trap"):
         if trap.drains_to is None:
             yield _finding("no way to waste", trap.id, kind=trap.kind)
 
 
 def _outside_shower_has_shut_off(card: Card) -> Iterator[Finding]:
     """A branch shut-off on the way to each side that the shower has."""
-    for shower in _present(card, "outside shower"):
-        if not all(_shut_off_before(card, shower.id, port) for port in shower.ports):
+    for shower in present(card, "outside shower"):
+        if not all(shut_off_before(card, shower.id, port) for port in shower.ports):
             yield _finding("no shut-off", shower.id)
 
 
-def _shut_off_before(card: Card, fitting_id: str, port: str) -> bool:
-    """Follow a branch back to its tee; say whether a shut-off stands on the way."""
+def shut_off_before(card: Card, fitting_id: str, port: str) -> bool:
+    """Follow a branch back to its tee; say whether a shut-off stands on the way.
+
+    Args:
+        card: the card.
+        fitting_id: what stands at the end of the branch.
+        port: its side, "" where it has only one.
+
+    Returns:
+        Whether one does.
+    """
     line = next((line for line in card.lines if _joins(line, fitting_id, port)), None)
     passed: set[str] = set()
     here = fitting_id
@@ -136,10 +146,10 @@ def _joins(line: Line, fitting_id: str, port: str | None = None) -> bool:
 
 
 def _heater_can_be_bypassed(card: Card) -> Iterator[Finding]:
-    heaters = _present(card, "tank heater")
+    heaters = present(card, "tank heater")
     if len(heaters) > 1:
         yield _finding("several heaters", heaters[1].id, count=len(heaters))
-    for heater in _present(card, "tank heater", "on-demand heater")[:1]:
+    for heater in present(card, "tank heater", "on-demand heater")[:1]:
         if not _has_role(card, "heater bypass"):
             yield _finding("no bypass", heater.id)
         for role in ("heater cold", "heater hot"):
@@ -148,16 +158,16 @@ def _heater_can_be_bypassed(card: Card) -> Iterator[Finding]:
 
 
 def _can_be_drained_and_filled(card: Card) -> Iterator[Finding]:
-    if not _present(card, "low point"):
+    if not present(card, "low point"):
         yield _finding("no low point")
-    by_position = any(p.use == "antifreeze" for f in _present(card) for p in f.positions)
-    inlet = _has_role(card, "antifreeze inlet") or bool(_present(card, "antifreeze hose"))
+    by_position = any(p.use == "antifreeze" for f in present(card) for p in f.positions)
+    inlet = _has_role(card, "antifreeze inlet") or bool(present(card, "antifreeze hose"))
     if not inlet and not by_position:
         yield _finding("no antifreeze inlet")
     # Where the hose goes on the pump's own inlet, the tank's line is off it.
     if inlet and not by_position and not _has_role(card, "tank suction"):
         yield _finding("no tank suction")
-    for valve in _present(card, "ball valve"):
+    for valve in present(card, "ball valve"):
         if valve.role is None:
             yield _finding("valve without role", valve.id)
 
@@ -218,7 +228,7 @@ def _stands_within_the_coach(card: Card) -> Iterator[Finding]:
     if card.coach.length is None:
         return
     length = card.coach.length.high
-    for fitting in _present(card):
+    for fitting in present(card):
         if fitting.at is not None and not -_SLACK_M <= fitting.at.along_m <= length:
             along = fitting.at.along_m
             yield _finding("outside the coach", fitting.id, along_m=along, length_m=length)

@@ -4,9 +4,11 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from wintertight.wording.english import (
+    card_changes,
     cautions,
     choices,
     coach,
+    coach_questions,
     comparing,
     fleet,
     hindsight,
@@ -45,7 +47,15 @@ ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "role": coach.ROLES,
         "name": coach.NAMES,
         "heat": coach.SOURCES_OF_HEAT,
+        "card change": card_changes.CHANGES,
+        "card subject": card_changes.SUBJECTS,
+        "card field": card_changes.FIELDS,
+        "known": card_changes.WAYS,
         "finding": coach.FINDINGS,
+        "finding question": coach_questions.QUESTIONS,
+        "where to look": coach_questions.WHERE,
+        "sister coach": coach_questions.SISTER,
+        "card history": coach_questions.HISTORY,
         "label": paper.LABELS,
         "fleet": fleet.FLEET,
         "mistake": mistakes.MISTAKES,
