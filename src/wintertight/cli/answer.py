@@ -27,7 +27,9 @@ class Answer:
 def json_text(schema: str, content: Mapping[str, Any]) -> str:
     """Give one JSON object with its schema and the engine that made it in front.
 
-    Plain ASCII, so that the code page of no console can spoil it.
+    Plain ASCII, so that the code page of no console can spoil it. Numbers are given to as many
+    digits as no rounding in the engine's sums reaches: there the last digit of a number may hang on
+    where in memory a column happened to lie, and the same input is to give the same text.
 
     Args:
         schema: name and number of the format.
@@ -40,7 +42,23 @@ def json_text(schema: str, content: Mapping[str, Any]) -> str:
         ValueError: a number in it is not finite.
     """
     rest = {key: value for key, value in content.items() if key not in {"schema", "engine"}}
-    return json.dumps({"schema": schema, "engine": __version__, **rest}, allow_nan=False, indent=1)
+    whole = {"schema": schema, "engine": __version__, **rest}
+    return json.dumps(_settled(whole), allow_nan=False, indent=1)
+
+
+DIGITS = 12
+"""Significant digits of every number in a JSON object."""
+
+
+def _settled(value: Any) -> Any:
+    """Round every number in plain data."""
+    if isinstance(value, float):
+        return float(f"{value:.{DIGITS}g}")
+    if isinstance(value, Mapping):
+        return {key: _settled(inner) for key, inner in value.items()}
+    if isinstance(value, list | tuple):
+        return [_settled(inner) for inner in value]
+    return value
 
 
 def columns(rows: Sequence[tuple[str, ...]]) -> str:

@@ -227,8 +227,7 @@ class Running:
         wet = stream.shares[:, AIR] < 0.5  # noqa: PLR2004 - more liquid than air
         if wet.any():
             self.strength[outlet] = float(strengths[wet][-1])
-        # Colour that goes away again, for clear water or for air, was what the hose still held:
-        # only colour that stays counts.
+        # Colour that water or air follows was what the hose still held: only what stays counts.
         coloured = wet & (strengths >= COLOUR_SHARE)
         clear, shown = np.flatnonzero(~coloured), np.flatnonzero(coloured)
         if len(clear):

@@ -44,6 +44,7 @@ HARMLESS = {
     ("inlet half open", "alone"),
     ("shower crossing", ""),
     ("jug ran dry", "run on"),
+    ("jug ran dry", "left so"),  # the next side spits its air out, and runs until colour stays
     ("low point left open", ""),  # it lets antifreeze out, and the traps have a cup to spare
 }
 """What leaves no part of the middle trailer worse off."""
@@ -180,11 +181,12 @@ def test_the_air_of_a_dry_jug_leaves_at_the_outlet_and_the_books_close() -> None
     assert [s.key for s in of_middle("jug ran dry", "run on").signs] == ["sputters"]
 
 
-def test_a_jug_that_ran_dry_unnoticed_is_no_proof() -> None:
-    """Guards that what holds the air of the last jug is not called filled."""
+def test_the_air_of_a_jug_that_ran_dry_is_spat_out() -> None:
+    """Guards that colour which air follows is none: the next side runs until it stays."""
     outcome = of_middle("jug ran dry", "left so")
-    assert outcome.outcome == "unproven"
     assert outcome.noticed
+    assert outcome.outcome == "same"
+    assert outcome.more_m3 > 0.0
 
 
 def test_water_from_a_full_tank_saves_antifreeze_and_shows_in_the_jugs() -> None:
