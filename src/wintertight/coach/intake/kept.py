@@ -1,7 +1,7 @@
 """Answers kept in a JSON file, so that a talk which breaks off goes on where it stood.
 
-    {"schema": "wintertight/answers/1", "answers": {"shape": "teardrop", "length": "10 ft"},
-     "left_open": ["design low"], "stage": "phone"}
+{"schema": "wintertight/answers/1", "answers": {"shape": "teardrop", "length": "10 ft"},
+ "left_open": ["design low"], "stage": "phone"}
 """
 
 import json

@@ -1,41 +1,11 @@
 """Which question comes next: the one that would settle most."""
 
 from wintertight.coach.intake.answers import Answers
-from wintertight.coach.intake.questions import QUESTIONS, Question, Stage
+from wintertight.coach.intake.questions import QUESTIONS, Question, Stage, standing
+from wintertight.coach.intake.unseen import UNSEEN
 
 FIRST = "shape"
 """Asked before anything else: it says what is usual for everything that nobody looks at."""
-
-GUESSED_FITTINGS: frozenset[str] = frozenset(
-    {
-        "heater",
-        "bypass",
-        "baths",
-        "antifreeze inlet",
-        "toilet",
-        "branches",
-        "low points",
-        "city inlet",
-        "outside shut-off",
-        "fridge shut-off",
-    }
-)
-"""Questions with one answer that stands for a fitting: where nobody has looked, the network has
-what is usual for the shape there, and nobody can vouch for it."""
-
-
-def standing(answers: Answers) -> Answers:
-    """Give the answers that count: without those that a later answer has made pointless.
-
-    Whether a question is asked hangs on questions before it in the table only, so one pass in its
-    order settles it. An answer that does not count is not forgotten: it counts again when the
-    answer that took its sense away is changed back.
-    """
-    kept = Answers()
-    for key, question in QUESTIONS.items():
-        if answers.known(key) and question.asked_if(kept):
-            kept = kept.with_answer(key, answers.given[key])
-    return kept
 
 
 def askable(answers: Answers, stage: Stage) -> tuple[Question, ...]:
@@ -48,7 +18,7 @@ def worth(question: Question, answers: Answers) -> int:
     """Count what one question would settle that now stands unproven.
 
     One for each kind of fitting in its ``settles`` that no answer has settled yet, and one more
-    if the network stands on a guess as long as it is open.
+    if, as long as it is open, the network stands there on what is usual for the shape.
 
     Args:
         question: the question; it has no answer yet.
@@ -58,7 +28,7 @@ def worth(question: Question, answers: Answers) -> int:
         The count.
     """
     settled = {kind for key in standing(answers).given for kind in QUESTIONS[key].settles}
-    return len(set(question.settles) - settled) + (question.key in GUESSED_FITTINGS)
+    return len(set(question.settles) - settled) + (question.key in UNSEEN)
 
 
 def next_question(answers: Answers, left_open: frozenset[str], stage: Stage) -> Question | None:

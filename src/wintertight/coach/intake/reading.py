@@ -50,14 +50,14 @@ class NotUnderstood(Exception):  # noqa: N818 - reads as what it is
 
     def __init__(
         self,
-        key: Misread,
         typed: str,
+        key: Misread,
         choices: Sequence[str] = (),
         dimension: Dimension | None = None,
         within: tuple[float, float] = (0.0, 0.0),
     ) -> None:
         """Keep what is wrong."""
-        super().__init__(key, typed)
+        super().__init__(typed, key)
         self.key, self.typed, self.choices = key, printable(typed), tuple(choices)
         self.dimension, self.within = dimension, within
 
@@ -87,7 +87,7 @@ def read_answer(question: Question, text: str) -> Answer:
     """
     plain = " ".join(text.split())
     if not plain:
-        raise NotUnderstood("nothing typed", "")
+        raise NotUnderstood(plain, "nothing typed")
     if question.form == "quantity":
         return _quantity(question, plain)
     if question.form == "yes or no":
@@ -102,7 +102,7 @@ def read_yes(text: str) -> str:
     word = text.strip().casefold()
     if word in YES | NO:
         return "yes" if word in YES else "no"
-    raise NotUnderstood("yes or no" if word else "nothing typed", text)
+    raise NotUnderstood(text, "yes or no" if word else "nothing typed")
 
 
 def _quantity(question: Question, text: str) -> str:
@@ -111,14 +111,14 @@ def _quantity(question: Question, text: str) -> str:
         message = f"the question '{question.key}' has no dimension"
         raise ValueError(message)
     if _BARE_NUMBER.fullmatch(text):
-        raise NotUnderstood("unit missing", text, dimension=dimension)
+        raise NotUnderstood(text, "unit missing", dimension=dimension)
     try:
         value = parse_quantity(text, dimension)
     except QuantityError:
-        raise NotUnderstood("no quantity", text, dimension=dimension) from None
+        raise NotUnderstood(text, "no quantity", dimension=dimension) from None
     slack = _SLACK * max(abs(least), abs(most))
     if not least - slack <= value <= most + slack:
-        raise NotUnderstood("outside", text, dimension=dimension, within=question.within)
+        raise NotUnderstood(text, "outside", dimension=dimension, within=question.within)
     return text
 
 
@@ -129,11 +129,11 @@ def _one(choices: Sequence[str], text: str) -> str:
     if len(found) == 1:
         return found[0]
     if found:
-        raise NotUnderstood("several fit", text, found)
+        raise NotUnderstood(text, "several fit", found)
     parts = [part for part in re.split(r"[,;\s]+", text) if part]
     if len(parts) > 1 and all(_meant(choices, p) or _has_number(choices, p) for p in parts):
-        raise NotUnderstood("one only", text)
-    raise NotUnderstood("no such choice", text, choices)
+        raise NotUnderstood(text, "one only")
+    raise NotUnderstood(text, "no such choice", choices)
 
 
 def _several(choices: Sequence[str], text: str) -> tuple[str, ...]:
@@ -143,7 +143,7 @@ def _several(choices: Sequence[str], text: str) -> tuple[str, ...]:
     for part in _BETWEEN.split(text.casefold()):
         found |= set(_in_a_row(choices, part.split()))
     if not found:
-        raise NotUnderstood("no such choice", text, choices)
+        raise NotUnderstood(text, "no such choice", choices)
     return tuple(choice for choice in choices if choice in found)
 
 
@@ -159,7 +159,7 @@ def _in_a_row(choices: Sequence[str], words: Sequence[str]) -> Iterator[str]:
             end = here + 1
         piece = " ".join(words[here:end])
         if piece in NONE:
-            raise NotUnderstood("none or some", " ".join(words))
+            raise NotUnderstood(" ".join(words), "none or some")
         yield _one(choices, piece)
         here = end
 
@@ -170,10 +170,10 @@ def _numbered(choices: Sequence[str], text: str) -> str:
     if not _has_number(choices, text):
         if len(sizes) == 1:
             return sizes[0]
-        raise NotUnderstood("no such number", text, choices)
+        raise NotUnderstood(text, "no such number", choices)
     numbered = choices[int(text) - 1]
     if sizes and numbered not in sizes:
-        raise NotUnderstood("number or size", text, (numbered, *sizes))
+        raise NotUnderstood(text, "number or size", (numbered, *sizes))
     return numbered
 
 

@@ -1,8 +1,8 @@
 """The talk that describes a coach, as states that follow each other; it prints nothing.
 
 A talk stands at one point: a question, or one of two crossroads - whether to go on with the
-walk-around, and whether to write the card. What is typed leads to the next point, or leaves it where
-it is:
+walk-around, and whether to write the card. What is typed leads to the next point, or leaves it
+where it is:
 
     ?   why the question matters        <   back, and everything is as it was there
     -   not looked at; it stays open    !   what is known and what is open so far
@@ -104,21 +104,23 @@ def said(talk: Talk, text: str) -> tuple[Talk, Reply]:
         Where it stands now - the same, unless it was an answer, "-" or "<" - and what comes of it.
     """
     plain = " ".join(text.split()).casefold()
-    if plain in HELP:
-        return talk, Reply("help")
-    if plain == SO_FAR:
-        return talk, Reply("summary")
+    if plain in HELP or plain == SO_FAR:
+        return talk, Reply("summary" if plain == SO_FAR else "help")
     try:
-        if plain == BACK:
-            return _back(talk, text), Reply("asked")
-        if not isinstance(talk.at, Question):
-            return _at_crossroads(talk, text)
-        question = talk.at
-        if plain in OPEN:
-            return _left_open(talk, question), Reply("asked", question.key)
-        answer = read_answer(question, text)
+        return _moved(talk, text, plain)
     except NotUnderstood as why:
         return talk, Reply("not understood", why=why)
+
+
+def _moved(talk: Talk, text: str, plain: str) -> tuple[Talk, Reply]:
+    question = talk.at
+    if plain == BACK:
+        return _back(talk, text), Reply("asked")
+    if not isinstance(question, Question):
+        return _at_crossroads(talk, text, plain)
+    if plain in OPEN:
+        return _left_open(talk, question), Reply("asked", question.key)
+    answer = read_answer(question, text)
     return _answered(talk, question, answer), Reply("asked", question.key, answer)
 
 
@@ -133,13 +135,13 @@ def count(talk: Talk) -> tuple[int, int]:
 
 def _back(talk: Talk, text: str) -> Talk:
     if talk.before is None:
-        raise NotUnderstood("no way back", text)
+        raise NotUnderstood(text, "no way back")
     return talk.before
 
 
-def _at_crossroads(talk: Talk, text: str) -> tuple[Talk, Reply]:
-    if " ".join(text.split()).casefold() in OPEN:
-        raise NotUnderstood("cannot stay open", text)
+def _at_crossroads(talk: Talk, text: str, plain: str) -> tuple[Talk, Reply]:
+    if plain in OPEN:
+        raise NotUnderstood(text, "cannot stay open")
     yes = read_yes(text) == "yes"
     if talk.at == "go on":
         on: Stage = "walk-around" if yes else "phone"
@@ -177,5 +179,4 @@ def _at_next(talk: Talk) -> Talk:
 def open_keys(talk: Talk) -> tuple[str, ...]:
     """Give the keys of all questions that have a sense at this coach and no answer yet."""
     every = (*askable(talk.answers, "phone"), *askable(talk.answers, "walk-around"))
-    return tuple(q.key for q in every if not talk.answers.known(q.key))
-
+    return tuple(question.key for question in every if not talk.answers.known(question.key))

@@ -35,7 +35,7 @@ QUESTIONS: Mapping[str, str] = MappingProxyType(
         "on the hose": "What is left on the supply hose?",
         "fresh tank": "How much does the fresh tank hold?",
         "go on": "That is all for the phone. Go on with the walk around the coach now?",
-        "write": "Write the card so?",
+        "write": "Write the card like this?",
         "write: again": (
             "Write the card anew? What was changed in {file} by hand is lost with the old one."
         ),
@@ -67,7 +67,7 @@ WHERE: Mapping[str, str] = MappingProxyType(
         "low points": "Under the frame: short pipes with caps or valves, often one red, one blue.",
         "city inlet": "Outside, mostly on the road side: where the hose screws on.",
         "outside shut-off": "Follow the lines behind the shower box inside: under a bed or seat.",
-        "fridge shut-off": "Behind the outside vent of the fridge, or under the sink: a small valve.",
+        "fridge shut-off": "A small valve behind the outside vent of the fridge, or under the sink.",
         "galley slide": "Does the sink move when the slide goes out?",
         "belly": "Lie down and look: a sheet all over, or pipes in sight? Warm air in it?",
         "pipe": "Under the sink: what is printed on the tube? Gray may be PB, and PEX too.",
@@ -101,9 +101,7 @@ WHY: Mapping[str, str] = MappingProxyType(
         ),
         "baths": "Each bath is a sink, a shower, a toilet, and traps below them.",
         "appliances": "Each has a valve and a hose of its own that no tap can clear.",
-        "outside": (
-            "It is the first to freeze, nobody sees it from inside, and it is forgotten most often."
-        ),
+        "outside": "The first to freeze, and often forgotten: nobody sees it from inside.",
         "antifreeze inlet": (
             "It says what is to be turned. Without any, the line comes off the pump and a hose goes"
             " on in its place."

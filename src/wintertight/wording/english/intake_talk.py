@@ -68,7 +68,8 @@ CHOICES: Mapping[str, str] = MappingProxyType(
         "belly: open": "open, pipes in sight",
         "pipe: PEX": "PEX, bends and springs back",
         "pipe: polybutylene": "polybutylene, gray, marked PB",
-        "pipe: copper": "copper",
+        "pipe: copper L": "copper, type L (blue print, the usual)",
+        "pipe: copper M": "copper, type M (red print, thinner)",
         "heater tank: steel with anode": "steel, with an anode rod",
         "heater tank: aluminum": "aluminum",
         "heater tank: stainless steel": "stainless steel",
@@ -83,7 +84,7 @@ NOT_UNDERSTOOD: Mapping[str, str] = MappingProxyType(
     {
         "nothing typed": "Nothing was typed. If nobody has looked, type -",
         "no such number": "There is no {typed}. Type a number from 1 to {most}.",
-        "no such choice": "No choice is called '{typed}'. Type a number from 1 to {most}, or a name.",
+        "no such choice": "'{typed}' is none of them. Type a number from 1 to {most}, or a name.",
         "several fit": "'{typed}' could be {choices}. Type the number.",
         "number or size": "'{typed}' could be {choices}. Type a word of it.",
         "one only": "Only one of them, please. Type one number.",
@@ -125,8 +126,12 @@ TALK: Mapping[str, str] = MappingProxyType(
             " none is taken for absent."
         ),
         "guessed": (
-            "Guessed as is usual for this kind of coach: {subjects}. The card says so, and bands are"
-            " wider for it."
+            "Guessed, as is usual for this kind of coach: {subjects}. The card says so, and bands"
+            " are wider for it."
+        ),
+        "no low": (
+            "No coldest night is known: each plan must be told one, like: wintertight plan {file}"
+            " --low=-20F"
         ),
         "written": "Written: {file}. Next: {command}",
         "not written": "No card was written. The answers are in {file}; the same command goes on.",
