@@ -98,25 +98,30 @@ def _may_be_written(wanted: Wanted, *, again: bool) -> None:
             most = "letters, digits, - and _, at most 64" if kind is Id else "1 to 400 letters"
             message = f"expected {most}"
             raise CardError(message, Place(field=option)) from None
-    card, place = wanted.card, Place(str(wanted.card))
     try:
-        if not card.name or not card.parent.is_dir():
-            message = f"there is no folder '{card.parent}'; make it first" if card.name else ""
-            raise InputError(message or "expected the name of a file, and this is none", place)
-        if card.is_dir():
-            message = "a folder, not a file"
-            raise InputError(message, place)
-        if card.exists() and not (again and wanted.kept.is_file()):
-            message = "there is a card already, and it is not replaced"
-            if again:
-                message += f"; the talk it came from, '{wanted.kept.name}', is not beside it"
-            raise InputError(message, place)
+        hindrance = _hindrance(wanted, again=again)
     except (OSError, ValueError) as error:
-        if isinstance(error, InputError):
-            raise
         reason = error.strerror if isinstance(error, OSError) else None
-        message = f"cannot be written: {reason or error}"
-        raise InputError(message, place) from error
+        hindrance = f"cannot be written: {reason or error}"
+    if hindrance:
+        raise InputError(hindrance, Place(str(wanted.card)))
+
+
+def _hindrance(wanted: Wanted, *, again: bool) -> str:
+    """Give why a card cannot be written where it is wanted; "" if it can."""
+    card = wanted.card
+    if not card.name or "\0" in str(card):
+        return "expected the name of a file, and this is none"
+    if not card.parent.is_dir():
+        return f"there is no folder '{card.parent}'; make it first"
+    if card.is_dir():
+        return "a folder, not a file"
+    if not card.exists() or (again and wanted.kept.is_file()):
+        return ""
+    there = "there is a card already, and it is not replaced"
+    if not again:
+        return there
+    return f"{there}; the talk it came from, '{wanted.kept.name}', is not beside it"
 
 
 def _talked(wanted: Wanted, *, walk_around: bool) -> Answer:

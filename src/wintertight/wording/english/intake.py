@@ -67,7 +67,7 @@ WHERE: Mapping[str, str] = MappingProxyType(
         "low points": "Under the frame: short pipes with caps or valves, often one red, one blue.",
         "city inlet": "Outside, mostly on the road side: where the hose screws on.",
         "outside shut-off": "Follow the lines behind the shower box inside: under a bed or seat.",
-        "fridge shut-off": "A small valve behind the outside vent of the fridge, or under the sink.",
+        "fridge shut-off": "A small valve behind the fridge's outside vent, or under the sink.",
         "galley slide": "Does the sink move when the slide goes out?",
         "belly": "Lie down and look: a sheet all over, or pipes in sight? Warm air in it?",
         "pipe": "Under the sink: what is printed on the tube? Gray may be PB, and PEX too.",

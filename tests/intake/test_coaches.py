@@ -1,0 +1,156 @@
+"""Three coaches of coaches.md, typed as an adviser hears them."""
+
+from dataclasses import dataclass
+from typing import Any
+
+import pytest
+
+from tests.intake.conftest import Adviser, Clerk
+from tests.intake.keys import HERE, MOST_S, as_typed, script, seconds
+from wintertight.coach.intake.made import made_card
+from wintertight.coach.intake.questions import QUESTIONS
+
+# From the words of coaches.md, not from a run.
+OLD_TRAILER: dict[str, Any] = {
+    "shape": "short travel trailer",
+    "length": "18 ft",
+    "design low": "-22F",
+    "heater": "tank of 6 gal",
+    "bypass": "three valves",
+    "baths": "one bath",
+    "appliances": [],
+    "outside": ["outside shower"],
+    "antifreeze inlet": "no inlet",
+    "water treatment": [],
+    "toilet": "gravity toilet",
+    "tub": [],
+    "sprayer": "no",
+    "dead ends": ["capped tee"],
+    "mixing": [],
+    "waste side": [],
+    "accumulator": "no",
+    "branches": "tees",
+    "low points": "two",
+    "city inlet": "yes",
+    "outside shut-off": "no",
+    "galley slide": "no",
+    "belly": "open",
+    "pipe": "PEX",
+    "on the hose": ["pressure regulator", "supply hose"],
+    "fresh tank": "25 gal",
+}
+BUNKHOUSE: dict[str, Any] = {
+    "shape": "long bunkhouse trailer",
+    "length": "33 ft",
+    "design low": "-10F",
+    "heater": "tank of 10 gal",
+    "bypass": "one valve and checks",
+    "baths": "one bath",
+    "appliances": ["ice maker", "door dispenser"],
+    "outside": ["outside shower", "outside kitchen"],
+    "antifreeze inlet": "hose with a valve",
+    "water treatment": ["filter housing"],
+    "toilet": "gravity toilet",
+    "tub": ["tub"],
+    "sprayer": "no",
+    "dead ends": ["prepared stub"],
+    "mixing": [],
+    "waste side": ["tank rinse"],
+    "fridge filter": "yes",
+    "accumulator": "yes",
+    "branches": "tees",
+    "low points": "two",
+    "city inlet": "yes",
+    "outside shut-off": "yes",
+    "fridge shut-off": "yes",
+    "galley slide": "yes",
+    "belly": "closed and heated",
+    "pipe": "PEX",
+    "heater tank": "steel with anode",
+    "on the hose": ["pressure regulator", "supply hose", "outside filter"],
+    "fresh tank": "50 gal",
+}
+BIG_MOTORHOME: dict[str, Any] = {
+    "shape": "rear-engine motorhome",
+    "length": "42 ft",
+    "heater": "hydronic coil",
+    "baths": "one and a half",
+    "appliances": ["ice maker", "dishwasher", "washer"],
+}
+
+
+@dataclass(frozen=True)
+class Coach:
+    """A script, and what must stand in the answers after it."""
+
+    name: str
+    answers: dict[str, Any]
+    left_open: list[str]
+    stage: str
+
+    def __str__(self) -> str:
+        """Name the case."""
+        return self.name
+
+
+COACHES = [
+    Coach("old-trailer", OLD_TRAILER, ["heater tank"], "walk-around"),
+    Coach("bunkhouse", BUNKHOUSE, [], "walk-around"),
+    Coach("big-motorhome", BIG_MOTORHOME, ["design low", "outside"], "phone"),
+]
+
+
+@pytest.mark.parametrize("coach", COACHES, ids=str)
+def test_what_was_told_is_what_is_kept(adviser: Adviser, clerk: Clerk, coach: Coach) -> None:
+    """Guards that an adviser's keys become the answers of the description, and a card of them."""
+    done = adviser(as_typed(script(coach.name)))
+    assert (done.status, done.err) == (0, "")
+    assert adviser.file() == {
+        "schema": "wintertight/answers/1",
+        "answers": coach.answers,
+        "left_open": coach.left_open,
+        "stage": coach.stage,
+    }
+    ((taken, card_id, _, site),) = clerk.taken
+    assert {
+        k: list(a) if isinstance(a, tuple) else a for k, a in taken.given.items()
+    } == coach.answers
+    assert (card_id, site) == ("HL-301", None)
+    assert adviser.card.read_text("utf-8") == 'id = "HL-301"\n'
+    assert done.out.endswith(f"Next: wintertight plan {adviser.card}\n")
+
+
+@pytest.mark.parametrize("coach", COACHES, ids=str)
+def test_each_line_answers_what_is_asked(adviser: Adviser, clerk: Clerk, coach: Coach) -> None:
+    """Guards that no script asks more of an adviser than it says: a line for each question."""
+    asked = [line.to for line in script(coach.name) if line.to in QUESTIONS]
+    assert set(asked) == set(coach.answers) | set(coach.left_open)
+    assert len(asked) == len(set(asked))
+    done = adviser(as_typed(script(coach.name)))
+    assert clerk.taken
+    assert done.out.count("\nQuestion ") == len(asked)
+    assert (", around the coach\n" in done.out) == (coach.stage == "walk-around")
+
+
+@pytest.mark.parametrize("coach", COACHES, ids=str)
+def test_a_coach_takes_less_than_five_minutes(coach: Coach) -> None:
+    """Guards the time at the phone and around the coach, three seconds a question and one a key."""
+    assert seconds(script(coach.name)) < MOST_S
+
+
+@pytest.mark.parametrize("coach", COACHES, ids=str)
+def test_the_answers_make_a_card(adviser: Adviser, clerk: Clerk, coach: Coach) -> None:
+    """Guards that what a talk hands on is a whole network, and that guesses are told as such."""
+    adviser(as_typed(script(coach.name)))
+    ((answers, card_id, called, site),) = clerk.taken
+    card = made_card(answers, card_id, called, site)
+    assert card.name == called != card_id
+    unseen = {f.id for f in card.fittings if f.seen == "not looked at"}
+    # Nobody has walked around the motorhome; at the two trailers everything that counts was seen.
+    assert bool(unseen) == (coach.name == "big-motorhome")
+
+
+def test_every_script_is_a_coach() -> None:
+    """Guards that no script stands unused, and that each has its description."""
+    assert {p.stem for p in HERE.glob("*.keys")} == {coach.name for coach in COACHES}
+    assert (HERE / "coaches.md").read_text("utf-8").count("\n## ") == len(COACHES)
