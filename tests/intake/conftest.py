@@ -1,29 +1,17 @@
-"""What the tests of the talk share: an adviser who types, and a clerk who takes the answers."""
+"""What the tests of the talk share: an adviser who types."""
 
 import io
 import json
+import subprocess
 import sys
-from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
 import pytest
 
-from tests.doors.door import Done, Door
-from wintertight.cli import intake
-from wintertight.coach.intake.answers import Answers
-
-
-@dataclass
-class Clerk:
-    """Takes what a card is to be made from, and writes it down instead of a card."""
-
-    taken: list[tuple[Answers, str, str, str | None]] = field(default_factory=list)
-
-    def __call__(self, answers: Answers, card_id: str, name: str, site: str | None) -> str:
-        """Take the answers of one coach."""
-        self.taken.append((answers, card_id, name, site))
-        return f'id = "{card_id}"\n'
+from tests.doors.door import PROGRAM, Done, Door
+from wintertight.coach.card import Card
+from wintertight.coach.load import load_card
 
 
 class Adviser:
@@ -39,6 +27,21 @@ class Adviser:
         """Type at the command until there is no more."""
         self._monkeypatch.setattr(sys, "stdin", io.StringIO(typed))
         return self._door("coach", "new", self.card, "--id", "HL-301", *more)
+
+    def as_program(self, typed: bytes) -> Done:
+        """Type at the program itself, through a pipe."""
+        done = subprocess.run(  # noqa: S603 - our own program
+            [PROGRAM, "coach", "new", self.card, "--id", "HL-301"],
+            input=typed,
+            capture_output=True,
+            timeout=60,
+            check=False,
+        )
+        return Done(done.returncode, done.stdout.decode("utf-8"), done.stderr.decode("utf-8"))
+
+    def made(self) -> Card:
+        """Read the card that was made."""
+        return load_card(self.card)
 
     def answers(self) -> dict[str, Any]:
         """Give the answers that were kept."""
@@ -61,11 +64,3 @@ def door(capsys: pytest.CaptureFixture[str]) -> Door:
 def adviser(door: Door, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Adviser:
     """Give an adviser, with an empty folder."""
     return Adviser(door, tmp_path, monkeypatch)
-
-
-@pytest.fixture
-def clerk(monkeypatch: pytest.MonkeyPatch) -> Clerk:
-    """Put a clerk where cards are made, so that the talk is tested by itself."""
-    clerk = Clerk()
-    monkeypatch.setattr(intake, "card_of", clerk)
-    return clerk

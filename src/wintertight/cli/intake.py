@@ -7,6 +7,7 @@ import sys
 import textwrap
 from collections.abc import Iterable
 from dataclasses import dataclass
+from datetime import UTC, datetime
 from io import TextIOWrapper
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
@@ -79,7 +80,7 @@ def new(  # noqa: PLR0913 - one parameter for each option
     if answers is not None:
         from wintertight.coach.intake.kept import load_kept
 
-        return _written(wanted, load_kept(answers).answers)
+        return _written(wanted, load_kept(answers).answers, Path(answers).name)
     return _talked(wanted, walk_around=walk_around)
 
 
@@ -146,7 +147,7 @@ def _talked(wanted: Wanted, *, walk_around: bool) -> Answer:
         elif reply.what != "ended":
             print_out(words.prompt(talk, wanted.language))
     if talk.at == "card":
-        return _written(wanted, talk.answers)
+        return _written(wanted, talk.answers, wanted.kept.name)
     file = str(wanted.kept)
     return Answer(words.talk_line("not written", wanted.language, file=file))
 
@@ -227,25 +228,23 @@ def _say(lines: Iterable[str]) -> None:
         )
 
 
-def _written(wanted: Wanted, answers: "Answers") -> Answer:
+def _written(wanted: Wanted, answers: "Answers", source: str) -> Answer:
     """Make the card and write it, whole or not at all."""
+    from wintertight.coach.history import replace_card
     from wintertight.coach.intake.kept import put
+    from wintertight.coach.intake.made import made_card
     from wintertight.coach.intake.questions import standing
+    from wintertight.coach.written import card_text
     from wintertight.wording import intake as words
 
     counting = standing(answers)
     name = wanted.name or words.coach_name(counting, wanted.language) or wanted.card_id
-    put(wanted.card, card_of(counting, wanted.card_id, name, wanted.site))
-    command = f"wintertight plan {shlex.quote(str(wanted.card))}"
-    return Answer(
-        words.talk_line("written", wanted.language, file=str(wanted.card), command=command)
-    )
-
-
-def card_of(answers: "Answers", card_id: str, name: str, site: str | None) -> str:
-    """Give the text of the card that these answers make."""
-    from wintertight.coach.intake.made import made_card
-    from wintertight.coach.written import card_text  # type: ignore[import-not-found]
-
-    text: str = card_text(made_card(answers, card_id, name, site))
-    return text
+    card = made_card(counting, wanted.card_id, name, wanted.site)
+    file, text = str(wanted.card), card_text(card, words.head_lines(source, wanted.language))
+    if wanted.card.exists():
+        why = words.talk_line("anew", wanted.language)
+        replace_card(wanted.card, text, why, datetime.now(tz=UTC))
+    else:
+        put(wanted.card, text)
+    command = f"wintertight plan {shlex.quote(file)}"
+    return Answer(words.talk_line("written", wanted.language, file=file, command=command))

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from wintertight.coach.faults import printable
 from wintertight.coach.intake.answers import Answer, Answers
 from wintertight.coach.intake.questions import QUESTIONS, Question
 from wintertight.coach.intake.reading import EXAMPLES, NotUnderstood
@@ -158,6 +159,19 @@ def coach_name(answers: Answers, language: str = "en") -> str:
     if not answers.known("length"):
         return shape
     return say("talk", "name", language, shape=shape, length=answers.best("length"))
+
+
+def head_lines(source: str, language: str = "en") -> tuple[str, ...]:
+    """Give the comment that stands first on a card made from answers.
+
+    Args:
+        source: name of the file of answers.
+        language: two letters.
+
+    Returns:
+        Lines without the sign of a comment.
+    """
+    return say("talk", "head", language, file=printable(source)), say("talk", "head 2", language)
 
 
 def talk_line(key: str, language: str = "en", **params: str) -> str:

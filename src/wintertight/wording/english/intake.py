@@ -36,9 +36,7 @@ QUESTIONS: Mapping[str, str] = MappingProxyType(
         "fresh tank": "How much does the fresh tank hold?",
         "go on": "That is all for the phone. Go on with the walk around the coach now?",
         "write": "Write the card like this?",
-        "write: again": (
-            "Write the card anew? What was changed in {file} by hand is lost with the old one."
-        ),
+        "write: again": "Write {file} anew? What was changed by hand stays in its history only.",
     }
 )
 """What is asked, and what is asked at the two crossroads."""
@@ -117,7 +115,7 @@ WHY: Mapping[str, str] = MappingProxyType(
         "accumulator": "It takes in antifreeze and gives water back later, when nobody looks.",
         "branches": "On a manifold each tap has a line of its own that is run by itself.",
         "low points": "What drains there need not be pushed out: it saves gallons.",
-        "city inlet": "A check valve in it holds a mouthful of water against its screen.",
+        "city inlet": "A check valve in it keeps a mouthful of water behind its screen.",
         "outside shut-off": "Shut, it keeps antifreeze from the shower, and keeps the water in it.",
         "fridge shut-off": "Shut, nothing reaches the ice maker however long the others run.",
         "galley slide": "Its lines hang in a loop below the floor, and a loop does not drain.",

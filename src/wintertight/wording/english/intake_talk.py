@@ -136,6 +136,9 @@ TALK: Mapping[str, str] = MappingProxyType(
         "written": "Written: {file}. Next: {command}",
         "not written": "No card was written. The answers are in {file}; the same command goes on.",
         "name": "{shape}, {length}",
+        "anew": "more was answered about the coach",
+        "head": "Made from the answers in {file}; lines run as is usual for its kind of coach.",
+        "head 2": "What is only guessed is marked so, and what nobody has looked at as well.",
     }
 )
 """What is said between the questions."""
