@@ -12,6 +12,7 @@ from tests.doors.door import PROGRAM
 from tests.intake.conftest import Adviser
 from tests.intake.keys import Line, as_typed, script
 from tests.intake.test_coaches import BIG_MOTORHOME, BUNKHOUSE, COACHES, OLD_TRAILER, Coach
+from wintertight.cli.main import STOPPED
 
 NONSENSE = (
     "", "99", "zzz", "\x00\x1b[31m\u2028", 500 * "x", "27", "1e999 ft", "none 1", "-5",
@@ -32,8 +33,13 @@ def until(said: str, program: subprocess.Popen[bytes], seconds: float = 60.0) ->
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="process groups are killed otherwise there")
-def test_killed_in_the_middle_it_goes_on(adviser: Adviser) -> None:
-    """Guards that a computer that goes out in the middle costs no answer."""
+@pytest.mark.parametrize(
+    ("blow", "status"), [(signal.SIGKILL, -signal.SIGKILL), (signal.SIGINT, STOPPED)]
+)
+def test_killed_in_the_middle_it_goes_on(
+    adviser: Adviser, blow: signal.Signals, status: int
+) -> None:
+    """Guards that a computer that goes out in the middle, or Ctrl-C, costs no answer."""
     lines = script("bunkhouse")
     program = subprocess.Popen(  # noqa: S603 - our own program
         [PROGRAM, "coach", "new", adviser.card, "--id", "HL-301"],
@@ -46,8 +52,8 @@ def test_killed_in_the_middle_it_goes_on(adviser: Adviser) -> None:
     program.stdin.write(as_typed(lines[:13]).encode())
     program.stdin.flush()
     until("Question 5 of 21", program)
-    os.killpg(program.pid, signal.SIGKILL)
-    assert program.wait(30) == -signal.SIGKILL
+    os.killpg(program.pid, blow)
+    assert program.wait(30) == status
     program.stdin.close()
     if program.stdout is not None:
         program.stdout.close()

@@ -1,15 +1,19 @@
 """Three coaches of coaches.md, typed as an adviser hears them."""
 
+import shlex
 from dataclasses import dataclass
 from typing import Any
 
 import pytest
 
+from tests.doors.door import Door
 from tests.intake.conftest import Adviser
 from tests.intake.keys import HERE, MOST_S, as_typed, script, seconds
 from wintertight.coach.intake.questions import QUESTIONS
 from wintertight.coach.kinds import ASKED_FOR
 from wintertight.units import FOOT_M
+
+PRODUCT = "Heron pink -50"
 
 # From the words of coaches.md, not from a run.
 OLD_TRAILER: dict[str, Any] = {
@@ -129,7 +133,23 @@ def test_what_was_told_is_what_is_kept(adviser: Adviser, coach: Coach) -> None:
         "left_open": coach.left_open,
         "stage": coach.stage,
     }
-    assert done.out.endswith(f"Next: wintertight plan {adviser.card}\n")
+    _, _, following = done.out.rpartition("\nWritten: ")[2].partition(" Next: wintertight ")
+    assert following.startswith(f"plan {adviser.card} --product NAME")
+    assert ("--low" in following) == ("design low" in coach.left_open)
+
+
+@pytest.mark.parametrize("coach", COACHES, ids=str)
+def test_the_next_command_works(adviser: Adviser, door: Door, coach: Coach) -> None:
+    """Guards that what the talk ends with, with a product put in, is a plan."""
+    done = adviser(as_typed(script(coach.name)))
+    command = done.out.rstrip("\n").rpartition(" Next: wintertight ")[2]
+    words = [PRODUCT if word == "NAME" else word for word in shlex.split(command)]
+    planned = door(*words, "--quick", "--json").object()
+    assert planned["coach"]["id"] == "HL-301"
+    said = {step["setting"]: step["setting_text"] for step in planned["steps"]}
+    assert said.get("BYPASS") == ("BYPASS" if coach.name == "bunkhouse" else None)
+    # A card of which nobody has seen half is never told safe.
+    assert (planned["verdict"] == "unproven") >= (coach.stage == "phone")
 
 
 @pytest.mark.parametrize("coach", COACHES, ids=str)

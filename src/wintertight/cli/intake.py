@@ -2,7 +2,6 @@
 
 # ruff: noqa: PLC0415 - heavy layers load only with their command, so that help stays quick
 
-import shlex
 import sys
 import textwrap
 from collections.abc import Iterable
@@ -246,5 +245,4 @@ def _written(wanted: Wanted, answers: "Answers", source: str) -> Answer:
         replace_card(wanted.card, text, why, datetime.now(tz=UTC))
     else:
         put(wanted.card, text)
-    command = f"wintertight plan {shlex.quote(file)}"
-    return Answer(words.talk_line("written", wanted.language, file=file, command=command))
+    return Answer(words.written_line(card, file, wanted.language))

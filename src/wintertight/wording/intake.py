@@ -1,7 +1,9 @@
 """The talk that describes a coach, as text: questions, help, what was noted, and the summary."""
 
+import shlex
 from collections.abc import Iterator
 
+from wintertight.coach.card import Card
 from wintertight.coach.faults import printable
 from wintertight.coach.intake.answers import Answer, Answers
 from wintertight.coach.intake.questions import QUESTIONS, Question
@@ -159,6 +161,20 @@ def coach_name(answers: Answers, language: str = "en") -> str:
     if not answers.known("length"):
         return shape
     return say("talk", "name", language, shape=shape, length=answers.best("length"))
+
+
+def written_line(card: Card, file: str, language: str = "en") -> str:
+    """Give that a card was written, and the command that comes next, with what it must be told."""
+    told_low = card.site is not None and card.site.design_low_degC is not None
+    return say(
+        "talk",
+        "written",
+        language,
+        file=file,
+        path=shlex.quote(file),
+        product="" if card.antifreeze is not None else say("talk", "which product", language),
+        low="" if told_low else say("talk", "which low", language),
+    )
 
 
 def head_lines(source: str, language: str = "en") -> tuple[str, ...]:

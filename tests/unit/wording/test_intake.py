@@ -160,7 +160,7 @@ def test_a_question_shows_number_place_and_choices() -> None:
     lines = list(asked_lines(begun()))
     assert lines[0] == "Question 1 of 8, on the phone"
     assert lines[1:3] == [ENGLISH["question"]["shape"], ENGLISH["where"]["shape"]]
-    assert lines[3] == "   1  tent trailer, folds down"
+    assert lines[3] == "   1  tent trailer"
     assert len(lines) == 3 + len(QUESTIONS["shape"].choices)
     assert why_asked(begun()) == ENGLISH["why asked"]["shape"]
     at_end = resumed(Answers(), frozenset(QUESTIONS), "walk-around")

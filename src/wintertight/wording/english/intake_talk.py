@@ -5,10 +5,10 @@ from types import MappingProxyType
 
 CHOICES: Mapping[str, str] = MappingProxyType(
     {
-        "shape: tent trailer": "tent trailer, folds down",
+        "shape: tent trailer": "tent trailer",
         "shape: teardrop": "teardrop",
         "shape: truck camper": "truck camper",
-        "shape: short travel trailer": "short travel trailer, to about 22 ft",
+        "shape: short travel trailer": "short travel trailer",
         "shape: long bunkhouse trailer": "long bunkhouse trailer",
         "shape: rear-kitchen trailer": "rear-kitchen trailer",
         "shape: fifth wheel, one bath": "fifth wheel, one bath",
@@ -133,7 +133,9 @@ TALK: Mapping[str, str] = MappingProxyType(
             "No coldest night is known: each plan must be told one, like: wintertight plan {file}"
             " --low=-20F"
         ),
-        "written": "Written: {file}. Next: {command}",
+        "written": "Written: {file}. Next: wintertight plan {path}{product}{low}",
+        "which product": " --product NAME",
+        "which low": " --low=-20F",
         "not written": "No card was written. The answers are in {file}; the same command goes on.",
         "name": "{shape}, {length}",
         "anew": "more was answered about the coach",
