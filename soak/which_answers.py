@@ -5,12 +5,11 @@ from collections.abc import Iterator
 from multiprocessing import get_context
 from pathlib import Path
 
-from wintertight.coach.intake.order import next_question
-
 from tests.intake.described import completed, drawn, looked_at
 from tests.unit.procedure.demo_coach import PINK, celsius
 from wintertight.coach.intake.answers import Answer, Answers
 from wintertight.coach.intake.made import made_card
+from wintertight.coach.intake.order import next_question
 from wintertight.coach.intake.questions import QUESTIONS, Question, Stage
 from wintertight.procedure.plan import plan_coach
 

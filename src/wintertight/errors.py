@@ -5,7 +5,7 @@
         UnreadableFile (OSError)           WT-101   missing, a folder, not text, over 4 MB, too deep
         QuantityError                      WT-110   a number without its unit, or of the wrong kind
         SyntaxFault                        WT-111   not TOML, or not JSON
-        CardError                          WT-120   a field of a card or a shop's list is wrong
+        CardError                          WT-120   a field of a card, answer or list is wrong
         CardTangled                        WT-121   the fields are right, the plumbing is not
         RecordError                        WT-130   a field of a record is wrong
         ChoiceError                        WT-140   an option names what does not exist
@@ -81,7 +81,7 @@ class SyntaxFault(InputError):  # noqa: N818
 
 
 class CardError(InputError):
-    """A field of a coach's card, or of a shop's list, is wrong."""
+    """A field of a coach's card, of the answers it is made from, or of a shop's list, is wrong."""
 
     code = "WT-120"
 

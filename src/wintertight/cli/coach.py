@@ -6,14 +6,17 @@ import json
 
 import typer
 
-from wintertight.cli import card_compare, card_history, card_sister
+from wintertight.cli import card_compare, card_history, card_sister, intake
 from wintertight.cli.answer import Answer, json_text
 from wintertight.cli.asked import language_named, system_named
 from wintertight.cli.options import AsJson, CardFile, Language, ScreenUnits
 
 SCHEMA = "wintertight/check/1"
 
-app = typer.Typer(help="check, compare and copy cards, or print what one may hold")
+app = typer.Typer(help="describe a coach, check, compare and copy cards")
+app.command("new", short_help="describe a coach by answering questions, and write its card")(
+    intake.new
+)
 
 
 @app.command("check")

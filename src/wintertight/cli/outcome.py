@@ -62,10 +62,23 @@ def _carried_out(arguments: list[str]) -> int:
     from wintertight.cli.commands import carry_out  # noqa: PLC0415
 
     answer = carry_out(arguments)
-    if answer.text and sys.stdout is not None:
-        text = answer.text.translate(_BUT_LINES)
-        _write(text if text.endswith("\n") else f"{text}\n")
+    if answer.text:
+        print_out(answer.text if answer.text.endswith("\n") else f"{answer.text}\n")
     return answer.status
+
+
+def print_out(text: str) -> None:
+    """Print on standard output at once, without control signs.
+
+    Args:
+        text: what is printed; the end of its last line is not added.
+
+    Raises:
+        BrokenPipeError: nobody reads any more.
+        InputError: it cannot be written.
+    """
+    if sys.stdout is not None:
+        _write(text.translate(_BUT_LINES))
 
 
 def _write(text: str) -> None:

@@ -234,7 +234,7 @@ def _step(plan: Plan, planned: PlannedStep, language: str, system: System) -> Pl
         "part": step.part or None,
         "parts": several,
         "setting": step.setting or None,
-        "setting_text": setting_name(step.setting, language) if step.setting else None,
+        "setting_text": setting_name(step, plan.card, language) if step.setting else None,
         "text": step_text(planned, plan.card, language, system),
         "why": step_why(step, language),
         "cautions": [caution(key, language) for key in step.cautions],

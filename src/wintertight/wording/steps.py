@@ -69,9 +69,12 @@ def hazard(key: str, language: str = "en") -> str:
     return say("hazard", key, language)
 
 
-def setting_name(setting: str, language: str = "en") -> str:
-    """Give how something stands: "along the pipe (open)"."""
-    return say("setting", setting, language)
+def setting_name(step: Step, card: Card, language: str = "en") -> str:
+    """Give how a step sets its part: "along the pipe (open)", or what is written at its handle."""
+    fitting = card.fitting.get(step.part)
+    if fitting is not None and step.setting in {position.name for position in fitting.positions}:
+        return step.setting
+    return say("setting", step.setting, language)
 
 
 def missed_text(missed: Missed, card: Card, language: str = "en", system: System = "us") -> str:

@@ -31,9 +31,12 @@ TANKS: Mapping[str, float] = MappingProxyType(
 """Water heaters with a tank, and what they hold [m3]: usual sizes, common practice."""
 
 BATHS: Mapping[str, int] = MappingProxyType(
-    {"no bath": 0, "one bath": 1, "one and a half": 2, "two baths": 2}
+    {"one bath": 1, "two baths": 2, "one and a half": 2, "no bath": 0}
 )
-"""How many rooms with a lavatory each answer means."""
+"""How many rooms with a lavatory each answer means.
+
+They are offered in this order, so that who types 1 or 2 for one bath or two gets what was meant.
+"""
 
 
 @dataclass(frozen=True, slots=True)
@@ -183,7 +186,8 @@ _WALK_AROUND = (
     ),
     Question("accumulator", "walk-around", "yes or no", settles=("accumulator",)),
     Question("branches", "walk-around", "one", ("tees", "manifold"), settles=("manifold",)),
-    Question("low points", "walk-around", "one", ("two", "cold only", "none")),
+    # Who types 2 means two.
+    Question("low points", "walk-around", "one", ("cold only", "two", "none")),
     Question("city inlet", "walk-around", "yes or no", settles=("city inlet",)),
     Question("outside shut-off", "walk-around", "yes or no", asked_if=has_outside_shower),
     Question("fridge shut-off", "walk-around", "yes or no", asked_if=has_water_at_the_fridge),

@@ -13,6 +13,8 @@ from wintertight.wording.english import (
     fleet,
     hindsight,
     incidents,
+    intake,
+    intake_talk,
     mistakes,
     paper,
     places,
@@ -83,5 +85,12 @@ ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "anode": wear.ANODES,
         "no anode": wear.NO_ANODES,
         "wear": wear.WEAR_PHRASES,
+        "question": intake.QUESTIONS,
+        "where": intake.WHERE,
+        "why asked": intake.WHY,
+        "asked about": intake.SUBJECTS,
+        "choice": intake_talk.CHOICES,
+        "not understood": intake_talk.NOT_UNDERSTOOD,
+        "talk": intake_talk.TALK,
     }
 )
