@@ -31,17 +31,35 @@ def test_a_card_that_is_there_stays(adviser: Adviser) -> None:
 
 
 def test_a_card_of_a_talk_is_made_anew_after_a_yes(adviser: Adviser) -> None:
-    """Guards that more answers replace the card of the same talk, and only after a warning."""
+    """Guards that more answers replace the card of the same talk, and keep what was measured."""
     assert adviser(SHORT).status == 0
-    adviser.card.write_text("changed by hand", encoding="utf-8")
+    made = adviser.card.read_text("utf-8")
+    head, mark, lines = made.partition("[[line]]")
+    guessed = next(line for line in lines.splitlines() if line.startswith("length = { guessed"))
+    by_hand = head + mark + lines.replace(guessed, 'length = { measured = "47 ft" }', 1)
+    where = adviser.made().lines[0].id
+    adviser.card.write_text(by_hand, encoding="utf-8")
     done = adviser("n\nn\n")
-    assert "stays in its history only" in " ".join(done.out.split())
+    assert "What was measured there" in " ".join(done.out.split())
     assert "No card was written" in done.out
-    assert adviser.card.read_text("utf-8") == "changed by hand"
+    assert adviser.card.read_text("utf-8") == by_hand
     done = adviser("n\ny\n")
     assert done.status == 0
     assert adviser.made().id == "HL-301"
-    assert [entry.text for entry in earlier(adviser.card)] == ["changed by hand"]
+    assert [entry.text for entry in earlier(adviser.card)] == [by_hand]
+    measured = [line.id for line in adviser.made().lines if line.length.how == "measured"]
+    assert measured == [where]
+
+
+def test_a_card_spoilt_by_hand_is_told_before_the_talk(adviser: Adviser) -> None:
+    """Guards that nobody answers questions for a card that cannot be made anew."""
+    assert adviser(SHORT).status == 0
+    adviser.card.write_text("id = 1\n", encoding="utf-8")
+    done = adviser("n\ny\n")
+    assert done.status == 2
+    assert "coach.toml" in done.err
+    assert done.out == ""
+    assert adviser.card.read_text("utf-8") == "id = 1\n"
 
 
 def test_around_the_coach_open_questions_are_asked_again(adviser: Adviser) -> None:

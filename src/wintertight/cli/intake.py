@@ -76,6 +76,10 @@ def new(  # noqa: PLR0913 - one parameter for each option
     kept = card.with_name(f"{card.stem}.answers.json") if card.name else card
     wanted = Wanted(card, kept, card_id, name, site, spoken)
     _may_be_written(wanted, again=answers is None)
+    if card.exists():
+        from wintertight.coach.load import load_card
+
+        load_card(card)  # what was measured there is kept: better told now than after the talk
     if answers is not None:
         from wintertight.coach.intake.kept import load_kept
 
@@ -233,14 +237,19 @@ def _written(wanted: Wanted, answers: "Answers", source: str) -> Answer:
     from wintertight.coach.intake.kept import put
     from wintertight.coach.intake.made import made_card
     from wintertight.coach.intake.questions import standing
+    from wintertight.coach.known import with_known
+    from wintertight.coach.load import load_card
     from wintertight.coach.written import card_text
     from wintertight.wording import intake as words
 
     counting = standing(answers)
     name = wanted.name or words.coach_name(counting, wanted.language) or wanted.card_id
     card = made_card(counting, wanted.card_id, name, wanted.site)
+    again = wanted.card.exists()
+    if again:
+        card = with_known(card, load_card(wanted.card))
     file, text = str(wanted.card), card_text(card, words.head_lines(source, wanted.language))
-    if wanted.card.exists():
+    if again:
         why = words.talk_line("anew", wanted.language)
         replace_card(wanted.card, text, why, datetime.now(tz=UTC))
     else:

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 
 from wintertight.coach.card import Card, Fitting, Line
-from wintertight.coach.kind_fields import SINKS
+from wintertight.coach.kind_fields import SINKS, TWO_SIDED
 from wintertight.coach.kinds import ASKED_FOR
 from wintertight.coach.vin import FIRST_YEAR, has_right_check_digit, has_vin_shape, vin_check_digit
 
@@ -109,35 +109,44 @@ def _sinks_have_traps(card: Card) -> Iterator[Finding]:
 
 
 def _outside_shower_has_shut_off(card: Card) -> Iterator[Finding]:
-    """A branch shut-off on the way to each side that the shower has."""
+    """A shut-off without which no water gets to a side, for each side that the shower has."""
     for shower in present(card, "outside shower"):
         if not all(shut_off_before(card, shower.id, port) for port in shower.ports):
             yield _finding("no shut-off", shower.id)
 
 
 def shut_off_before(card: Card, fitting_id: str, port: str) -> bool:
-    """Follow a branch back to its tee; say whether a shut-off stands on the way.
+    """Tell whether some one shut-off keeps all water from a fitting.
 
     Args:
         card: the card.
-        fitting_id: what stands at the end of the branch.
+        fitting_id: what stands at the end of a branch.
         port: its side, "" where it has only one.
 
     Returns:
-        Whether one does.
+        Whether there is a branch shut-off without which no water gets there.
     """
-    line = next((line for line in card.lines if _joins(line, fitting_id, port)), None)
-    passed: set[str] = set()
-    here = fitting_id
-    while line is not None and line.id not in passed:
-        passed.add(line.id)
-        here = line.end.fitting if line.start.fitting == here else line.start.fitting
-        fitting = card.fitting[here]
-        if fitting.role == "branch shut-off":
+    valves = [f.id for f in present(card) if f.role == "branch shut-off"]
+    begin = {line.id for line in card.lines if _joins(line, fitting_id, port)}
+    return any(not _is_fed(card, begin, {fitting_id, valve}) for valve in valves)
+
+
+def _is_fed(card: Card, lines: set[str], shut: set[str]) -> bool:
+    """Follow lines from a branch back; tell whether water comes in without passing what is shut."""
+    reached, edge = set(shut), set(lines)
+    while edge:
+        ends = {end.fitting for i in edge for end in (card.line[i].start, card.line[i].end)}
+        fresh = ends - reached
+        reached |= fresh
+        if any(card.fitting[name].kind in COMES_IN for name in fresh):
             return True
-        ahead = [other for other in card.lines if other.id not in passed and _joins(other, here)]
-        line = ahead[0] if len(ahead) == 1 else None
+        through = {name for name in fresh if card.fitting[name].kind not in TWO_SIDED}
+        edge = {line.id for line in card.lines if {line.start.fitting, line.end.fitting} & through}
     return False
+
+
+COMES_IN = frozenset({"demand pump", "city inlet"})
+"""Where water comes into the lines."""
 
 
 def _joins(line: Line, fitting_id: str, port: str | None = None) -> bool:
@@ -150,6 +159,9 @@ def _heater_can_be_bypassed(card: Card) -> Iterator[Finding]:
     if len(heaters) > 1:
         yield _finding("several heaters", heaters[1].id, count=len(heaters))
     for heater in present(card, "tank heater", "on-demand heater")[:1]:
+        by_position = any(p.use == "heater bypass" for f in present(card) for p in f.positions)
+        if by_position:
+            continue
         if not _has_role(card, "heater bypass"):
             yield _finding("no bypass", heater.id)
         for role in ("heater cold", "heater hot"):

@@ -93,7 +93,7 @@ def _tank(draft: Draft, answers: Answers, spot: Spot) -> tuple[str, list[Branch]
             name="bypass valve",
             positions=COLD_POSITIONS,
         )
-        check = (along + 0.4, across + 0.6, height + 0.85)
+        check = (along + 0.6, across + 0.4, height + 1.15)
         draft.fitting("heater-check", "check valve", check, "galley", name="check of the heater")
         draft.line("heater-cold", "heater-cold-valve.left", "heater.cold", "galley")
         draft.line("bypass", "heater-cold-valve.right", hot, "galley")

@@ -36,7 +36,7 @@ QUESTIONS: Mapping[str, str] = MappingProxyType(
         "fresh tank": "How much does the fresh tank hold?",
         "go on": "That is all for the phone. Go on with the walk around the coach now?",
         "write": "Write the card like this?",
-        "write: again": "Write {file} anew? What was changed by hand stays in its history only.",
+        "write: again": "Write {file} anew? What was measured there, and every note, is kept.",
     }
 )
 """What is asked, and what is asked at the two crossroads."""
