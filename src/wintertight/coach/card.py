@@ -39,6 +39,7 @@ from wintertight.coach.quantity import (
     MetresAboveZero,
     Pressure,
     Quantity,
+    Seconds,
     Volume,
 )
 from wintertight.coach.tubing import bore as bore_of
@@ -198,7 +199,18 @@ class NamedPosition(Part):
     use: PositionUse | None = Field(default=None, description="what this position is for")
 
 
-class Fitting(Part):
+class Reached(Part):
+    """How one gets at what is on the card; nothing of it changes what a plan proves."""
+
+    panel: Text | None = Field(default=None, description="which panel is in front of it, and where")
+    screws: StrictInt | None = Field(default=None, ge=0, le=200, description="screws of that panel")
+    photo: Text | None = Field(default=None, description="file name of a picture of it")
+    opening_s: Seconds | None = Field(
+        default=None, alias="opening", description="how long it takes to get at it and back"
+    )
+
+
+class Fitting(Reached):
     """Anything that is not a plain length of tube."""
 
     id: Id = Field(description="unique name of the fitting")
@@ -244,7 +256,7 @@ class Fitting(Part):
         return (self.only,) if self.only else KINDS[self.kind].ports
 
 
-class Line(Part):
+class Line(Reached):
     """A length of tube between two fittings."""
 
     id: Id = Field(description="unique name of the line")
@@ -340,7 +352,10 @@ class Card(Part):
         return f"sha256:{hashlib.sha256(text.encode()).hexdigest()}"
 
 
-_NO_MEANING = frozenset({"note", "line_defaults"})
+HOW_TO_REACH = tuple(Reached.model_fields)
+"""Fields that say how one gets at a fitting or a line."""
+
+_NO_MEANING = frozenset({"note", "line_defaults", *HOW_TO_REACH})
 _UNORDERED = frozenset({"fittings", "lines", "compartments", "absent", "heat", "positions"})
 
 

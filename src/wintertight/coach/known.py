@@ -2,14 +2,14 @@
 
 from typing import TypeVar
 
-from wintertight.coach.card import Card, Fitting, Line, Part
+from wintertight.coach.card import HOW_TO_REACH, Card, Fitting, Line, Part
 from wintertight.coach.edit import changed
 from wintertight.coach.plumbing import plumbing_faults
 from wintertight.coach.quantity import Quantity
 
 Table = TypeVar("Table", bound=Part)
 
-_SAID_BY_PEOPLE = ("name", "note", "access", "makers_steps")
+_SAID_BY_PEOPLE = ("name", "note", "access", "makers_steps", *HOW_TO_REACH)
 _OF_THE_TUBE = ("volume", "bore")
 
 
@@ -17,10 +17,11 @@ def with_known(fresh: Card, known: Card) -> Card:
     """Give a card that was made anew, with what an earlier one knew better.
 
     A quantity is taken over where the fresh one is missing or guessed and the known one was
-    measured or told, or was guessed more narrowly. Names, notes, access and a maker's own steps are
-    taken over wherever the known card has them. A fitting is the same if its id and its kind are; a
-    line, if its id and the fittings at its ends are, and what it holds only if size and material
-    are the same too. Where it runs, what joins what, and what was seen are the fresh card's.
+    measured or told, or was guessed more narrowly. Names, notes, how one gets at a part and a
+    maker's own steps are taken over wherever the known card has them. A fitting is the same if its
+    id and its kind are; a line, if its id and the fittings at its ends are, and what it holds only
+    if size and material are the same too. Where it runs, what joins what, and what was seen are the
+    fresh card's.
 
     Args:
         fresh: the card made anew; its plumbing was checked.

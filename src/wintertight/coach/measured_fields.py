@@ -21,6 +21,7 @@ FIELD_DIMENSION: Mapping[str, Dimension] = MappingProxyType(
         "end_height_m": "length",
         "lowest_m": "length",
         "highest_m": "length",
+        "opening_s": "time",
     }
 )
 """Field of a card, by its name inside, and what its text must measure."""

@@ -129,6 +129,7 @@ EXAMPLES: Mapping[Dimension, str] = MappingProxyType(
         "pressure": "55 psi",
         "temperature": "-15 degF",
         "share": "20 %",
+        "time": "4 min",
     }
 )
 """One way of writing each dimension, for messages and the schema."""
@@ -223,4 +224,5 @@ DegreesCelsius = Annotated[float, Plain("temperature")]
 Share = Annotated[float, Plain("share")]
 CubicMetresPerSecond = Annotated[float, Plain("flow", positive=True)]
 Pascals = Annotated[float, Plain("pressure", positive=True)]
+Seconds = Annotated[float, Plain("time", positive=True)]
 CubicMetres = Annotated[float, Plain("volume", positive=True)]

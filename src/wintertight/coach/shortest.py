@@ -31,17 +31,18 @@ _UNITS: Mapping[str, tuple[tuple[str, float], ...]] = MappingProxyType(
         "volume": (("gal", GALLON_M3), ("fl oz", GALLON_M3 / 128), ("L", LITRE_M3), ("mL", 1e-6)),
         "flow": (("gal/min", GALLON_M3 / 60), ("L/min", LITRE_M3 / 60)),
         "pressure": (("psi", PSI_PA), ("kPa", 1e3), ("bar", 1e5)),
+        "time": (("min", 60.0), ("s", 1.0)),
     }
 )
 """Units of each dimension, in the order in which they are tried."""
 
 _SI: Mapping[str, str] = MappingProxyType(
-    {"length": "m", "volume": "m3", "flow": "m3/s", "pressure": "Pa"}
+    {"length": "m", "volume": "m3", "flow": "m3/s", "pressure": "Pa", "time": "s"}
 )
 
 
 def shortest(value: float, dimension: Dimension) -> str:
-    """Give the shortest text of a length, volume, flow or pressure.
+    """Give the shortest text of a length, volume, flow, pressure or time.
 
     Args:
         value: the value in SI units.

@@ -37,13 +37,13 @@ ORDER: Mapping[str, tuple[str, ...]] = MappingProxyType(
         "compartment": ("id", "name", "heated", "closed", "note"),
         "fitting": (
             "id", "kind", "role", "name", "seen", "at", "at_within_m", "compartment", "access",
-            "volume", "flow", "cut_off", "tank", "heat", "only", "drains_to", "positions",
-            "makers_steps", "note",
+            "panel", "screws", "photo", "opening_s", "volume", "flow", "cut_off", "tank", "heat",
+            "only", "drains_to", "positions", "makers_steps", "note",
         ),
         "line": (
             "id", "start", "end", "size", "material", "bore", "length", "bends", "volume",
             "compartment", "start_height_m", "end_height_m", "lowest_m", "highest_m", "access",
-            "note",
+            "panel", "screws", "photo", "opening_s", "note",
         ),
     }
 )  # fmt: skip

@@ -23,6 +23,7 @@ from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
 from wintertight.wording.places import place_text, precondition_text
 from wintertight.wording.plans import bring_line, hold_line, minutes_line
+from wintertight.wording.reaching import reach_texts
 from wintertight.wording.spoken import about
 from wintertight.wording.steps import caution, step_text
 
@@ -105,6 +106,8 @@ def _phase(plan: Plan, phase: str, language: str, system: System) -> Iterator[st
             yield from _run_row(plan, step, step.run.first_colour_s, language, system)
             if ways.get(step.n):
                 yield wrapped(say("phrase", "note", language, note=ways[step.n]), "     ")
+        for reach in reach_texts(step.step, plan.card, language, system):
+            yield wrapped(say("phrase", "note", language, note=reach), "     ")
         for key in cautions[step.n]:
             yield wrapped(caution(key, language), "     ! ")
 

@@ -29,10 +29,12 @@ _UNIT: dict[tuple[str, System], tuple[float, str]] = {
     ("flow", "metric"): (LITRE_M3 / 60, "L/min"),
     ("pressure", "us"): (PSI_PA, "psi"),
     ("pressure", "metric"): (1e3, "kPa"),
+    ("time", "us"): (60.0, "min"),
+    ("time", "metric"): (60.0, "min"),
     ("share", "us"): (0.01, "%"),
     ("share", "metric"): (0.01, "%"),
 }
-_FREE_TEXT = frozenset({"name", "note", "product", "makers_steps", "vin"})
+_FREE_TEXT = frozenset({"name", "note", "product", "makers_steps", "vin", "panel", "photo"})
 """Fields in the words of whoever wrote the card."""
 
 _DIGITS, _ALL_DIGITS = 4, 9

@@ -56,6 +56,19 @@ def test_what_belongs_to_one_coach_is_dropped() -> None:
     assert (sister.id, sister.name) == ("HL-900", SMALL.name)
 
 
+def test_how_one_gets_at_a_part_travels_along() -> None:
+    """Guards panel, screws, picture and minutes, on a sister, on paper and on a card made anew."""
+    reach = {"panel": "drawer front", "screws": 6, "photo": "drawer.jpg", "opening_s": 240.0}
+    card = edited(SMALL, "bypass-valve", **reach)
+    for there in (
+        sister_card(card, "HL-900"),
+        read_card(card_text(card)),
+        with_known(SMALL, card),
+    ):
+        found = there.fitting["bypass-valve"]
+        assert {name: getattr(found, name) for name in reach} == reach
+
+
 def test_what_was_measured_is_known_less_surely() -> None:
     """Guards each rule: floor plan, learned volume, another make, told and guessed."""
     card = edited(SMALL, "heater", volume=Quantity(0.0227, "measured", 0.01), note="behind the bed")
