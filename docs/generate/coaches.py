@@ -1,6 +1,6 @@
 """The page of coaches made from answers: gallons and minutes of each shape, and why."""
 
-from collections.abc import Iterator
+from functools import cache
 
 from tests.intake.described import LOW, looked_at
 from tests.unit.procedure.demo_coach import PINK, celsius
@@ -35,27 +35,28 @@ GALLON_M3, FT = 3.785411784e-3, 0.3048
 
 def coaches_page() -> str:
     """Give the whole page."""
-    return HEAD + "\n".join(_rows()) + "\n"
+    return HEAD + "\n".join(row_of(shape) for shape in SHAPES) + "\n"
 
 
+@cache
 def shape_plan(shape: str) -> Plan:
     """Plan the usual coach of one shape."""
     card = made_card(looked_at(shape), "S-1", shape)
     return plan_coach(card, PINK, celsius(float(LOW.split()[0])))
 
 
-def _rows() -> Iterator[str]:
-    for shape in SHAPES:
-        plan = shape_plan(shape)
-        lines_ft = sum(line.length.value for line in plan.card.lines) / FT
-        outlets = sum(p.run is not None for p in plan.steps)
-        yield (
-            f"| {shape} | {verdict_word(compared(plan))} "
-            f"| {in_words(plan.antifreeze.p95, 'volume', 'us')} "
-            f"| {in_words(plan.antifreeze.p50, 'volume', 'us')} "
-            f"| {work_in_words(compared(plan))} | {lines_ft:.0f} ft | {outlets} "
-            f"| {_why(plan, lines_ft, outlets)} |"
-        )
+def row_of(shape: str) -> str:
+    """Give the row of one shape."""
+    plan = shape_plan(shape)
+    lines_ft = sum(line.length.value for line in plan.card.lines) / FT
+    outlets = sum(p.run is not None for p in plan.steps)
+    return (
+        f"| {shape} | {verdict_word(compared(plan))} "
+        f"| {in_words(plan.antifreeze.p95, 'volume', 'us')} "
+        f"| {in_words(plan.antifreeze.p50, 'volume', 'us')} "
+        f"| {work_in_words(compared(plan))} | {lines_ft:.0f} ft | {outlets} "
+        f"| {_why(plan, lines_ft, outlets)} |"
+    )
 
 
 def _why(plan: Plan, lines_ft: float, outlets: int) -> str:
