@@ -10,7 +10,10 @@ from wintertight.units import System
 from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
 from wintertight.wording.proofs import is_too_weak, reason, settle
-from wintertight.wording.spoken import listed
+from wintertight.wording.spoken import begun, listed, some_of
+
+TO_SEE = frozenset({"nobody has looked", "not looked at"})
+"""Reasons that eyes alone settle, whatever kind of part it is."""
 
 UNDONE = "undone"
 """Stands for the remedy of parts at which a step was not done, until its number is known."""
@@ -25,12 +28,18 @@ class OpenGroup:
         word: whether they would burst or are not proven.
         reason: why, with the numbers of the part with most water in it.
         settle: what would settle it.
+        each: whether every name must be read, as with what is to be looked for.
     """
 
     names: tuple[str, ...]
     word: str
     reason: str
     settle: str
+    each: bool = False
+
+    def named(self, most: int, language: str = "en") -> str:
+        """Give the names, at most so many where not each one must be read."""
+        return begun(some_of(self.names, len(self.names) if self.each else most, language))
 
 
 def open_groups(
@@ -56,7 +65,8 @@ def open_groups(
         if part.safe is not True:
             gained = part.id in undone and not is_too_weak(part, plan.too_weak)
             remedy = UNDONE if gained else settle(part, language, too_weak=plan.too_weak) or ""
-            about_kind = str(part.params.get("kind", "")) if part.safe is None else ""
+            of_one_kind = part.safe is None and part.reason not in TO_SEE
+            about_kind = str(part.params.get("kind", "")) if of_one_kind else ""
             found.setdefault((part.safe is None, part.reason + about_kind, remedy), []).append(part)
     return tuple(
         _group(plan, parts, _remedy(parts, remedy, undone, language), language, system)
@@ -89,4 +99,5 @@ def _group(
         word=say("label", "gap" if worst.safe is False else "unproven", language),
         reason=reason(worst, language, system),
         settle=remedy,
+        each=worst.reason in TO_SEE,
     )

@@ -12,7 +12,6 @@ from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
 from wintertight.wording.plans import held_line, notes, verdict_of_plan
 from wintertight.wording.proofs import claim_name, reason
-from wintertight.wording.spoken import begun, some_of
 
 WIDTH = 92
 MOST_NAMES = 12
@@ -29,10 +28,7 @@ def head(plan: Plan, language: str, system: System, *, recorded: bool) -> Iterat
 
 def open_parts(groups: Iterable[OpenGroup], heading: str, language: str) -> Iterator[str]:
     """Name the parts that are not proven, the worst first, and what would settle them."""
-    told = [
-        f"{begun(some_of(g.names, MOST_NAMES, language))} ({g.word}): {g.reason} {g.settle}"
-        for g in groups
-    ]
+    told = [f"{g.named(MOST_NAMES, language)} ({g.word}): {g.reason} {g.settle}" for g in groups]
     yield from _list(told, say("label", heading, language))
 
 

@@ -21,7 +21,7 @@ from wintertight.wording.plans import (
     notes,
     verdict_of_plan,
 )
-from wintertight.wording.spoken import about, begun, some_of
+from wintertight.wording.spoken import about, begun
 from wintertight.wording.steps import caution, step_text
 
 Plain = dict[str, Any]
@@ -160,5 +160,4 @@ def _outlet(  # noqa: PLR0913, PLR0917 - a row and how to say it
 def _open_parts(plan: Plan, language: str, system: System) -> Iterator[list[str]]:
     """Give names and remedy of parts that are not proven, the worst first."""
     for group in open_groups(plan, language, system):
-        names = begun(some_of(group.names, MOST_NAMES, language))
-        yield [f"{names} ({group.word})", group.settle]
+        yield [f"{group.named(MOST_NAMES, language)} ({group.word})", group.settle]

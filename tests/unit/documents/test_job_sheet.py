@@ -117,7 +117,7 @@ def test_what_is_not_proven_is_on_the_sheet() -> None:
     assert "NOT protected to -31 °F" in gap
     assert "Take a stronger product, or empty it." in gap
     doubt = words(job_sheet_pdf(doubtful_plan()))
-    assert "Any accumulator (not proven) Look for it" in doubt
+    assert "Any accumulator and any washing machine (not proven) Look; enter on the card" in doubt
 
 
 def test_only_the_dearest_steps_are_marked() -> None:

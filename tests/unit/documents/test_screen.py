@@ -45,8 +45,8 @@ def test_parts_are_counted_and_named_only_on_request() -> None:
 def test_what_is_not_proven_says_what_settles_it() -> None:
     """Guards that each group of doubtful parts comes with its remedy, and like ones together."""
     text = " ".join(plan_screen(doubtful_plan()).split())
-    assert "Any accumulator (not proven): Nobody has looked whether" in text
-    assert "Look for it; enter it on the card, or that there is none." in text
+    assert "Any accumulator and any washing machine (not proven): Nobody has looked" in text
+    assert "Look; enter on the card what is there, and what is not." in text
     groups = open_groups(plan_of("Heron spirit -50", COLD))
     assert {group.word for group in groups} == {"would burst"}
     assert sum(len(group.names) for group in groups) > len(groups)

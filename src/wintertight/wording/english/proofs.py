@@ -41,8 +41,8 @@ REASONS: Mapping[str, str] = MappingProxyType(
         "water has run since": "Water has run through it since: nobody can say what is in it now.",
         "kept warm": "It holds water, and holds only while its room stays warm.",
         "no model": "There is no calculation for such a part yet.",
-        "not looked at": "It is on the card, but nobody has looked at it.",
-        "nobody has looked": "Nobody has looked whether this coach has one.",
+        "not looked at": "On the card, but nobody has looked.",
+        "nobody has looked": "Nobody has looked whether this coach has such.",
         "too few draws": (
             "It holds on the careful side, but in only {held_in} of the coaches that this card"
             " could mean."
@@ -97,8 +97,8 @@ SETTLE: Mapping[str, str] = MappingProxyType(
         "water has run since": "Run antifreeze through it again.",
         "kept warm": "Read a thermometer there all winter, or empty it.",
         "no model": "Follow its maker's steps, and have a person sign that it was done.",
-        "not looked at": "Look at it, and enter on the card what is there.",
-        "nobody has looked": "Look for it; enter it on the card, or that there is none.",
+        "not looked at": "Look, and enter on the card what is there.",
+        "nobody has looked": "Look; enter on the card what is there, and what is not.",
         "too few draws": (
             "Measure the lines on its way and enter their lengths, or run it on longer than the"
             " sheet asks."
