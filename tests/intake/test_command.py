@@ -62,6 +62,16 @@ def test_a_card_spoilt_by_hand_is_told_before_the_talk(adviser: Adviser) -> None
     assert adviser.card.read_text("utf-8") == "id = 1\n"
 
 
+def test_the_antifreeze_may_be_told_with_the_command(adviser: Adviser) -> None:
+    """Guards that a card with its antifreeze is planned without another option."""
+    done = adviser(SHORT, "--product", "Heron pink -50")
+    assert done.status == 0
+    assert "--product" not in done.out.splitlines()[-1]
+    made = adviser.made()
+    assert made.antifreeze is not None
+    assert made.antifreeze.product == "Heron pink -50"
+
+
 def test_around_the_coach_open_questions_are_asked_again(adviser: Adviser) -> None:
     """Guards that who stands at the coach is asked what nobody knew on the phone."""
     assert adviser(SHORT).status == 0

@@ -37,6 +37,7 @@ class Wanted:
         card_id: the shop's number of the coach.
         name: what people call it; "" takes its shape and length.
         site: where it spends the winter.
+        product: what it is to be filled with.
         language: two letters.
     """
 
@@ -45,6 +46,7 @@ class Wanted:
     card_id: str
     name: str
     site: str | None
+    product: str | None
     language: str
 
 
@@ -57,6 +59,10 @@ def new(  # noqa: PLR0913 - one parameter for each option
     ] = "",
     site: Annotated[
         str | None, typer.Option("--site", metavar="NAME", help="where it spends the winter")
+    ] = None,
+    product: Annotated[
+        str | None,
+        typer.Option("--product", metavar="NAME", help="the antifreeze it is filled with"),
     ] = None,
     answers: Annotated[
         str | None,
@@ -74,7 +80,7 @@ def new(  # noqa: PLR0913 - one parameter for each option
     spoken = language_named(language)
     card = Path(file)
     kept = card.with_name(f"{card.stem}.answers.json") if card.name else card
-    wanted = Wanted(card, kept, card_id, name, site, spoken)
+    wanted = Wanted(card, kept, card_id, name, site, product, spoken)
     _may_be_written(wanted, again=answers is None)
     if card.exists():
         from wintertight.coach.load import load_card
@@ -94,7 +100,8 @@ def _may_be_written(wanted: Wanted, *, again: bool) -> None:
     from wintertight.coach.card import Id, Text
 
     given = (("--id", wanted.card_id, Id), ("--name", wanted.name or None, Text))
-    for option, text, kind in (*given, ("--site", wanted.site, Text)):
+    more = (("--site", wanted.site, Text), ("--product", wanted.product, Text))
+    for option, text, kind in (*given, *more):
         try:
             if text is not None:
                 TypeAdapter(kind).validate_python(text)
@@ -244,7 +251,7 @@ def _written(wanted: Wanted, answers: "Answers", source: str) -> Answer:
 
     counting = standing(answers)
     name = wanted.name or words.coach_name(counting, wanted.language) or wanted.card_id
-    card = made_card(counting, wanted.card_id, name, wanted.site)
+    card = made_card(counting, wanted.card_id, name, wanted.site, wanted.product)
     again = wanted.card.exists()
     if again:
         card = with_known(card, load_card(wanted.card))

@@ -27,7 +27,13 @@ LENGTH_SPREAD = "15 %"
 """Half-width of the band of a coach's length that nobody gave [1]; common practice."""
 
 
-def made_card(answers: Answers, card_id: str, name: str, site: str | None = None) -> Card:
+def made_card(
+    answers: Answers,
+    card_id: str,
+    name: str,
+    site: str | None = None,
+    product: str | None = None,
+) -> Card:
     """Make a card.
 
     Args:
@@ -36,6 +42,7 @@ def made_card(answers: Answers, card_id: str, name: str, site: str | None = None
         card_id: the shop's number of the coach.
         name: what people call it.
         site: where it spends the winter.
+        product: what it is to be filled with, by its name in the shop's list.
 
     Returns:
         The card; its plumbing holds together.
@@ -58,7 +65,8 @@ def made_card(answers: Answers, card_id: str, name: str, site: str | None = None
         _lay(draft, known, "hot", hot_root, [*fixtures.hot, *hot])
     place_waste(draft, known)
     add_unseen(draft, known)
-    card = Card.model_validate(_written(draft, known, card_id, name, site))
+    filled = {"antifreeze": {"product": product}} if product else {}
+    card = Card.model_validate({**_written(draft, known, card_id, name, site), **filled})
     check_plumbing(card)
     return card
 
