@@ -16,6 +16,7 @@ from wintertight.procedure.plan import plan_coach
 COACHES = 2000
 LOW_DEGF = 0.0
 BALANCED = 1e-9
+EVERY = 100  # coaches between two lines of progress
 
 
 def described_coaches(coaches: int = COACHES) -> int:
@@ -26,6 +27,8 @@ def described_coaches(coaches: int = COACHES) -> int:
     with get_context("fork").Pool(2) as pool:
         for seed, verdict, burst, fault in pool.imap_unordered(_planned, range(coaches)):
             verdicts[verdict] += 1
+            if verdicts.total() % EVERY == 0:
+                sys.stderr.write(f"{verdicts.total()} coaches: {dict(verdicts)}\n")
             bursts.update(burst)
             if fault:
                 faults.append(f"coach {seed}: {fault}")
