@@ -3,6 +3,7 @@
 import json
 import math
 import os
+import signal
 from collections.abc import Callable
 from decimal import Decimal
 from pathlib import Path
@@ -19,6 +20,11 @@ SKIPPED = pytest.StashKey[list[str]]()
 # A shared machine is no stopwatch, and a test that fails must fail again on the next run.
 settings.register_profile("house", deadline=None, derandomize=True, max_examples=60)
 settings.load_profile("house")
+
+# A shell that starts the tests in the background lets them, and every program they start, ignore
+# Ctrl-C; tests of Ctrl-C must not hang on how they were started.
+if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
+    signal.signal(signal.SIGINT, signal.default_int_handler)
 
 
 def half_last_digit(printed: str) -> float:

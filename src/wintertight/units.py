@@ -27,6 +27,7 @@ KNOWN_UNITS: frozenset[str] = frozenset(
     {
         "1", "%", "ppm", "mg/L", "rad", "deg",
         "m", "mm", "m2", "m3", "m/m3", "m/s", "m/s2", "m2/s", "m5/s", "gal", "L",
+        "ft", "in", "SI unit",
         "s", "min", "h", "1/s",
         "m3/s", "m3/h", "gal/min", "L/min",
         "kg", "g", "mol", "kg/mol", "kg/m3", "kg/s", "kg/(m2 s)",
