@@ -72,6 +72,19 @@ def test_the_antifreeze_may_be_told_with_the_command(adviser: Adviser) -> None:
     assert made.antifreeze.product == "Heron pink -50"
 
 
+def test_a_sister_takes_the_answers_along(adviser: Adviser, door: Door) -> None:
+    """Guards that a sister's card can be put right by the talk that made the first one's."""
+    assert adviser(SHORT).status == 0
+    folder = adviser.card.parent
+    sister, answers = folder / "sister.toml", folder / "sister.answers.json"
+    answers.write_text("mine", encoding="utf-8")
+    door("coach", "sister", adviser.card, sister, "--id", "HL-9").refused("WT-100", "not written")
+    assert not sister.exists()
+    answers.unlink()
+    assert door("coach", "sister", adviser.card, sister, "--id", "HL-9").status == 0
+    assert answers.read_text("utf-8") == adviser.kept.read_text("utf-8")
+
+
 def test_around_the_coach_open_questions_are_asked_again(adviser: Adviser) -> None:
     """Guards that who stands at the coach is asked what nobody knew on the phone."""
     assert adviser(SHORT).status == 0

@@ -14,6 +14,8 @@ from wintertight.cli.asked import language_named
 from wintertight.cli.options import CardFile, Language
 from wintertight.errors import CardError, InputError, Place
 
+THERE = "this file is there already and is not written over; name another one"
+
 
 def sister(
     *,
@@ -26,6 +28,7 @@ def sister(
     language: Language = "en",
 ) -> Answer:
     """Write the card of a coach of the same floor plan, and tell what to ask of it."""
+    from wintertight.coach.intake.kept import beside, kept_text, load_kept
     from wintertight.coach.load import load_card
     from wintertight.coach.sister import sister_card
     from wintertight.coach.written import card_text
@@ -36,7 +39,13 @@ def sister(
         made = sister_card(known, number, name)
     except CardError as error:
         raise CardError(error.message, Place(field=f"--{error.place.field}")) from None
+    answers, there = beside(Path(card)), beside(Path(file))
+    talk = kept_text(load_kept(answers)) if answers.is_file() else None
+    if talk is not None and there.exists() and not Path(file).exists():
+        raise InputError(THERE, Place(str(there)))
     _write_new(file, card_text(made, sister_head(known, made, spoken)))
+    if talk is not None:
+        _write_new(str(there), talk)
     return Answer(sister_written(known, made, file, spoken))
 
 
@@ -51,8 +60,7 @@ def _write_new(file: str, text: str) -> None:
             stream.flush()
             os.fsync(stream.fileno())
     except FileExistsError:
-        message = "this file is there already and is not written over; name another one"
-        raise InputError(message, place) from None
+        raise InputError(THERE, place) from None
     except (OSError, ValueError) as error:
         if ours:
             with suppress(OSError):

@@ -77,18 +77,17 @@ def new(  # noqa: PLR0913 - one parameter for each option
 
     The answers are kept beside the card after each of them: the same command goes on from there.
     """
+    from wintertight.coach.intake.kept import beside, load_kept
+
     spoken = language_named(language)
     card = Path(file)
-    kept = card.with_name(f"{card.stem}.answers.json") if card.name else card
-    wanted = Wanted(card, kept, card_id, name, site, product, spoken)
+    wanted = Wanted(card, beside(card), card_id, name, site, product, spoken)
     _may_be_written(wanted, again=answers is None)
     if card.exists():
         from wintertight.coach.load import load_card
 
         load_card(card)  # what was measured there is kept: better told now than after the talk
     if answers is not None:
-        from wintertight.coach.intake.kept import load_kept
-
         return _written(wanted, load_kept(answers).answers, Path(answers).name)
     return _talked(wanted, walk_around=walk_around)
 

@@ -43,6 +43,11 @@ class Kept:
     stage: Stage = "phone"
 
 
+def beside(card: Path) -> Path:
+    """Give the place of the answers that a card was made from."""
+    return card.with_name(f"{card.stem}.answers.json") if card.name else card
+
+
 def load_kept(path: str | PathLike[str]) -> Kept:
     """Read a file of answers.
 
