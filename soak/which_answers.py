@@ -26,7 +26,8 @@ This page is written by `make soak`; do not edit it.
 
 ## What each answer moves
 
-{shapes} coaches as usual for their shape ({names}), planned by their own pump to {low:g} °F. One
+{shapes} coaches as usual for their shape, planned by their own pump to {low:g} °F:
+{names}. One
 answer at a time is changed to every other choice: by how many gallons the plan moves at most, on
 the middle of its band; how often the verdict is another one; and how many parts are *unproven* for
 no other reason than that the question was left open, at most.
