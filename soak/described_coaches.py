@@ -2,15 +2,11 @@
 
 import sys
 from collections import Counter
-from itertools import combinations
 from multiprocessing import get_context
 
-from tests.intake.described import drawn
+from tests.intake.described import crowded, drawn
 from tests.unit.procedure.demo_coach import PINK, celsius
-from wintertight.coach.card import Card
-from wintertight.coach.intake.draft import ROOM_FT
 from wintertight.coach.intake.made import made_card
-from wintertight.coach.intake.questions import FT
 from wintertight.procedure.plan import plan_coach
 
 COACHES = 2000
@@ -46,19 +42,7 @@ def _planned(seed: int) -> tuple[int, str, list[str], str]:
     except Exception as error:  # noqa: BLE001 - whatever it is, it is a fault to be counted
         return seed, "none", [], f"{type(error).__name__}: {error}"
     burst = [f"{p.kind}: {p.reason}" for p in plan.parts if p.safe is False]
-    fault = _crowded(card)
+    fault = crowded(card)
     if abs(plan.balance.relative_error) > BALANCED:
         fault = f"books are off by {plan.balance.relative_error:.1e}"
     return seed, plan.verdict, burst, fault
-
-
-def _crowded(card: Card) -> str:
-    placed = {f.id: f.at for f in card.fittings if f.at is not None}
-    for (one, here), (other, there) in combinations(placed.items(), 2):
-        if here.distance_m(there) <= 0.9 * ROOM_FT * FT:
-            return f"{one} and {other} stand in one place"
-    for line in card.lines:
-        ends = placed[line.start.fitting], placed[line.end.fitting]
-        if line.length.value < ends[0].distance_m(ends[1]):
-            return f"{line.id} is too short"
-    return ""

@@ -12,9 +12,10 @@ from wintertight.coach.intake.made import made_card
 from wintertight.coach.intake.order import next_question
 from wintertight.coach.intake.questions import QUESTIONS, Question, Stage
 from wintertight.procedure.plan import plan_coach
+from wintertight.units import GALLON_M3
 
 PAGE = Path(__file__).resolve().parents[1] / "docs" / "questions.md"
-LOW_DEGF, GALLON_M3 = -10.0, 3.785411784e-3
+LOW_DEGF = -10.0
 SHAPES = ("short travel trailer", "fifth wheel, two baths", "camper van", "cab-over motorhome")
 COACHES = 6
 SHOWN = (1, 2, 4, 6, 8, 12, 16, 20, 24)

@@ -9,7 +9,7 @@ from wintertight.coach.intake.made import made_card
 from wintertight.coach.intake.shapes import SHAPES
 from wintertight.procedure.comparing import compared
 from wintertight.procedure.plan import Plan, plan_coach
-from wintertight.units import in_words
+from wintertight.units import FOOT_M, GALLON_M3, in_words
 from wintertight.wording.comparing import verdict_word, work_in_words
 
 HEAD = f"""# Coaches of every shape, made from answers
@@ -30,8 +30,6 @@ the last column says why. Places and lengths behind these numbers are guesses of
 LEAST_GAL, MOST_GAL = 2.0, 3.0
 """What a coach takes with its heater bypassed [gal]; common practice."""
 
-GALLON_M3, FT = 3.785411784e-3, 0.3048
-
 
 def coaches_page() -> str:
     """Give the whole page."""
@@ -48,7 +46,7 @@ def shape_plan(shape: str) -> Plan:
 def row_of(shape: str) -> str:
     """Give the row of one shape."""
     plan = shape_plan(shape)
-    lines_ft = sum(line.length.value for line in plan.card.lines) / FT
+    lines_ft = sum(line.length.value for line in plan.card.lines) / FOOT_M
     outlets = sum(p.run is not None for p in plan.steps)
     return (
         f"| {shape} | {verdict_word(compared(plan))} "

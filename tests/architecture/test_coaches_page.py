@@ -2,9 +2,10 @@
 
 import pytest
 
-from docs.generate.coaches import GALLON_M3, row_of, shape_plan
+from docs.generate.coaches import row_of, shape_plan
 from tests.architecture.tree import ROOT
 from wintertight.coach.intake.shapes import SHAPES
+from wintertight.units import GALLON_M3
 
 PAGE = (ROOT / "docs" / "coaches.md").read_text(encoding="utf-8")
 

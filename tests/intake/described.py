@@ -1,9 +1,14 @@
 """Coaches described by answers: as usual for their shape, or drawn at random."""
 
+from itertools import combinations
+
 import numpy as np
 
+from wintertight.coach.card import Card
 from wintertight.coach.intake.answers import Answer, Answers
+from wintertight.coach.intake.draft import ROOM_FT
 from wintertight.coach.intake.questions import QUESTIONS, Question
+from wintertight.units import FOOT_M
 
 LOW = "-10 degF"
 USUAL_CHANCE = 0.6
@@ -34,6 +39,19 @@ def drawn(seed: int, *, left_open: float = LEFT_OPEN) -> Answers:
         if question.asked_if(answers) and rng.random() >= left_open:
             answers = answers.with_answer(question.key, _drawn(question, answers, rng))
     return answers
+
+
+def crowded(card: Card) -> str:
+    """Name two fittings that stand in one place, or a line shorter than its span; "" if none."""
+    placed = {f.id: f.at for f in card.fittings if f.at is not None}
+    for (one, here), (other, there) in combinations(placed.items(), 2):
+        if here.distance_m(there) <= 0.9 * ROOM_FT * FOOT_M:
+            return f"{one} and {other} stand in one place"
+    for line in card.lines:
+        ends = placed[line.start.fitting], placed[line.end.fitting]
+        if line.length.value < ends[0].distance_m(ends[1]):
+            return f"{line.id} is too short"
+    return ""
 
 
 def _usual(question: Question, answers: Answers) -> Answer:

@@ -5,6 +5,7 @@ import signal
 import subprocess
 import sys
 import time
+from select import select
 
 import pytest
 
@@ -26,9 +27,10 @@ def until(said: str, program: subprocess.Popen[bytes], seconds: float = 60.0) ->
     assert program.stdout is not None
     seen, ends = b"", time.monotonic() + seconds
     while said.encode() not in seen:
+        ready, _, _ = select([program.stdout], [], [], max(ends - time.monotonic(), 0.0))
+        assert ready, seen
         piece = os.read(program.stdout.fileno(), 4096)
         assert piece, seen
-        assert time.monotonic() < ends, seen
         seen += piece
 
 

@@ -12,6 +12,7 @@ import typer
 from wintertight.cli.answer import Answer
 from wintertight.cli.asked import language_named
 from wintertight.cli.options import CardFile, Language
+from wintertight.coach.write_file import reason_of
 from wintertight.errors import CardError, InputError, Place
 
 THERE = "this file is there already and is not written over; name another one"
@@ -65,9 +66,5 @@ def _write_new(file: str, text: str) -> None:
         if ours:
             with suppress(OSError):
                 target.unlink()
-        raise InputError(_why(error), place) from error
-
-
-def _why(error: OSError | ValueError) -> str:
-    reason = error.strerror if isinstance(error, OSError) else None
-    return f"cannot be written: {reason or error}"
+        message = f"cannot be written: {reason_of(error)}"
+        raise InputError(message, place) from error

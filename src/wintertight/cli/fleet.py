@@ -14,6 +14,7 @@ from wintertight.cli.answer import NOT_SAFE, SAFE_TO_LEAVE, Answer, json_text
 from wintertight.cli.asked import language_named, quantity, system_named
 from wintertight.cli.options import AsJson, Language, ScreenUnits
 from wintertight.cli.stock import BESIDE, BUNDLED, BUNDLED_NOTE, named_product, shop_list
+from wintertight.coach.write_file import reason_of
 from wintertight.errors import InputError, Place, UnreadableFile
 
 if TYPE_CHECKING:
@@ -134,7 +135,7 @@ def cards_of(folder: str, shop: str | None) -> list[Path]:
         elif isinstance(error, NotADirectoryError):
             why = "expected a folder with cards, and this is a file"
         else:
-            why = f"cannot be opened: {getattr(error, 'strerror', None) or error}"
+            why = f"cannot be opened: {reason_of(error)}"
         raise UnreadableFile(why, Place(folder)) from None
     lists = {BESIDE, Path(shop).name} if shop and _same(Path(shop).parent, folder) else {BESIDE}
     cards = [

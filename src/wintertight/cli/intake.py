@@ -17,6 +17,7 @@ from wintertight.cli.answer import Answer
 from wintertight.cli.asked import language_named
 from wintertight.cli.options import Language
 from wintertight.cli.outcome import print_out
+from wintertight.coach.write_file import reason_of
 from wintertight.errors import CardError, InputError, Place
 
 if TYPE_CHECKING:
@@ -111,8 +112,7 @@ def _may_be_written(wanted: Wanted, *, again: bool) -> None:
     try:
         hindrance = _hindrance(wanted, again=again)
     except (OSError, ValueError) as error:
-        reason = error.strerror if isinstance(error, OSError) else None
-        hindrance = f"cannot be written: {reason or error}"
+        hindrance = f"cannot be written: {reason_of(error)}"
     if hindrance:
         raise InputError(hindrance, Place(str(wanted.card)))
 

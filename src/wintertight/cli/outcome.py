@@ -16,6 +16,7 @@ from contextlib import suppress
 from io import TextIOWrapper
 from types import MappingProxyType
 
+from wintertight.coach.write_file import reason_of
 from wintertight.errors import InputError, Place, ProgramFault, WintertightError
 
 FAULT, UNUSABLE, NOBODY_READS = 1, 2, 141
@@ -91,7 +92,7 @@ def _write(text: str) -> None:
         _stop_writing()
         if error.errno == _ON_WINDOWS_A_CLOSED_PIPE:
             raise BrokenPipeError from error
-        message = f"cannot be written: {error.strerror or error}"
+        message = f"cannot be written: {reason_of(error)}"
         raise InputError(message, Place("standard output")) from error
 
 

@@ -1,9 +1,8 @@
 """Writes a PDF whole or not at all."""
 
-import os
-from contextlib import suppress
 from pathlib import Path
 
+from wintertight.coach.write_file import reason_of, swap_in
 from wintertight.errors import InputError, Place
 
 PDF = b"%PDF"
@@ -53,23 +52,14 @@ def write_whole(file: str, option: str, content: bytes) -> None:
         InputError: it cannot be written.
     """
     can_be_written(file, option)
-    target = Path(os.path.realpath(file))
-    part = target.with_name(f".wintertight-{os.getpid()}.part")
     try:
-        part.write_bytes(content)
-        if target.exists():
-            part.chmod(target.stat().st_mode)
-        part.replace(target)
+        swap_in(file, content)
     except OSError as error:
         raise _refused(file, option, _why(error)) from error
-    finally:
-        with suppress(OSError):
-            part.unlink()
 
 
 def _why(error: OSError | ValueError) -> str:
-    reason = error.strerror if isinstance(error, OSError) else None
-    return f"cannot be written: {reason or error}"
+    return f"cannot be written: {reason_of(error)}"
 
 
 def _refused(file: str, option: str, why: str) -> InputError:

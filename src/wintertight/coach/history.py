@@ -10,7 +10,6 @@ is lost.
 import json
 import os
 from collections.abc import Iterator
-from contextlib import suppress
 from dataclasses import dataclass
 from datetime import datetime
 from os import PathLike
@@ -20,6 +19,7 @@ from typing import BinaryIO
 from wintertight.coach.card import Card
 from wintertight.coach.load import read_card
 from wintertight.coach.read_toml import LARGEST, read_file
+from wintertight.coach.write_file import reason_of, swap_in
 from wintertight.errors import InputError, Place, UnreadableFile
 
 SCHEMA = "wintertight/card-history/1"
@@ -93,7 +93,7 @@ def history(path: str | PathLike[str]) -> History:
     except FileNotFoundError:
         return History()
     except (OSError, ValueError) as error:
-        message = f"the card's history cannot be read: {_reason(error)}"
+        message = f"the card's history cannot be read: {reason_of(error)}"
         raise UnreadableFile(message, Place(str(file))) from error
     return History(tuple(entries), tuple(damaged))
 
@@ -154,7 +154,7 @@ def keep(path: str | PathLike[str], why: str, at: datetime) -> EarlierCard:
     try:
         _append(file, json.dumps(written).encode("ascii") + b"\n")
     except OSError as error:
-        message = f"the earlier card cannot be kept: {_reason(error)}; the card stands as it was"
+        message = f"the earlier card cannot be kept: {reason_of(error)}; the card stands as it was"
         raise InputError(message, Place(str(file))) from error
     return entry
 
@@ -195,23 +195,9 @@ def replace_card(path: str | PathLike[str], new_text: str, why: str, at: datetim
     """
     card = read_card(new_text, str(path))
     keep(path, why, at)
-    target = Path(os.path.realpath(path))
-    part = target.with_name(f".wintertight-{os.getpid()}.part")
     try:
-        with part.open("wb") as stream:
-            stream.write(new_text.encode("utf-8"))
-            stream.flush()
-            os.fsync(stream.fileno())
-        part.chmod(target.stat().st_mode)
-        part.replace(target)
+        swap_in(path, new_text.encode("utf-8"))
     except OSError as error:
-        message = f"the new card cannot be written: {_reason(error)}; the card stands as it was"
+        message = f"the new card cannot be written: {reason_of(error)}; the card stands as it was"
         raise InputError(message, Place(str(path))) from error
-    finally:
-        with suppress(OSError):
-            part.unlink()
     return card
-
-
-def _reason(error: OSError | ValueError) -> str:
-    return (error.strerror if isinstance(error, OSError) else None) or str(error)

@@ -16,6 +16,7 @@ from pydantic_core import PydanticCustomError
 
 from wintertight.coach.card import Part, Text, card_error
 from wintertight.coach.quantity import MetresAboveZero, fault, read_plain
+from wintertight.units import FOOT_M
 
 PlaceKind = Literal["bay", "lot", "yard", "driveway"]
 PlacePower = Literal["mains", "generator", "none"]
@@ -86,7 +87,7 @@ _USUAL: Mapping[PlaceKind, Place] = MappingProxyType(
             catches_antifreeze=True,
             indoors=True,
             heated=True,
-            door_height_m=14.0 * 0.3048,
+            door_height_m=14.0 * FOOT_M,
         ),
         "lot": Place(
             name="lot",

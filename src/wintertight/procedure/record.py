@@ -1,6 +1,5 @@
 """The record of a job: what was really done, as the bay wrote it down."""
 
-import json
 from datetime import datetime
 from os import PathLike
 from typing import Annotated, Any, Literal, TypeVar, get_args
@@ -18,11 +17,9 @@ from pydantic import (
 
 from wintertight.coach.card import card_error
 from wintertight.coach.faults import faults_of, field_named, printable
+from wintertight.coach.read_json import read_json
 from wintertight.coach.read_toml import read_file
-from wintertight.errors import Place, RecordError, SyntaxFault, UnreadableFile
-
-DEEPEST = 32
-"""Deepest nesting of a record that is read."""
+from wintertight.errors import Place, RecordError
 
 LONGEST_S = 366.0 * 86400.0
 """Longest time any job is taken to last [s]."""
@@ -178,7 +175,7 @@ def read_entries(model: type[Kind], text: str, name: str, example: str) -> Kind:
         SyntaxFault: not JSON.
         RecordError: a field is missing, unknown or wrong.
     """
-    raw = _plain(text, name)
+    raw = read_json(text, name)
     if not isinstance(raw, dict):
         (schema,) = get_args(model.model_fields["format"].annotation)
         message = f'expected an object: {{"schema": "{schema}", {example}}}'
@@ -191,30 +188,6 @@ def read_entries(model: type[Kind], text: str, name: str, example: str) -> Kind:
         raise RecordError(printable(fault.message), place) from None
 
 
-def _plain(text: str, name: str) -> object:
-    """Parse JSON; what no JSON may hold, and what is nested too deep, is refused."""
-    try:
-        raw = json.loads(text, parse_constant=_no_number)
-    except json.JSONDecodeError as error:
-        message = f"not JSON: {error.msg.lower()}"
-        raise SyntaxFault(message, Place(name, error.lineno)) from error
-    except ValueError as error:
-        # Not a fault of syntax: a number that is none, or of thousands of digits.
-        message = "not JSON: a number is not finite, or has thousands of digits"
-        raise SyntaxFault(message, Place(name)) from error
-    except RecursionError as error:
-        message = f"nested too deep; expected at most {DEEPEST} levels"
-        raise UnreadableFile(message, Place(name)) from error
-    if _depth(raw) > DEEPEST:
-        message = f"nested too deep; expected at most {DEEPEST} levels"
-        raise UnreadableFile(message, Place(name))
-    return raw
-
-
-def _no_number(word: str) -> object:
-    raise ValueError(word)
-
-
 def _check_ids(record: Record, name: str) -> None:
     """Refuse an id that stands for two different events; one sent twice is no harm."""
     seen: dict[str, Event] = {}
@@ -222,17 +195,3 @@ def _check_ids(record: Record, name: str) -> None:
         if seen.setdefault(event.id, event) != event:
             message = f"a second event, and a different one, has the id '{printable(event.id)}'"
             raise RecordError(message, Place(name, None, f"events[{printable(event.id)}].id"))
-
-
-def _depth(raw: object) -> int:
-    """Give how deep lists and objects are nested, without recursion."""
-    deepest, level = 0, [raw]
-    while level:
-        deepest += 1
-        level = [
-            inner
-            for outer in level
-            if isinstance(outer, dict | list)
-            for inner in (outer.values() if isinstance(outer, dict) else outer)
-        ]
-    return deepest - 1

@@ -1,9 +1,14 @@
+import re
+
 import pytest
 
+from tests.architecture.tree import ROOT
 from wintertight.coach.intake.answers import Answers
 from wintertight.coach.intake.order import askable, next_question, worth
 from wintertight.coach.intake.questions import QUESTIONS, Stage, standing
 
+PAGE = (ROOT / "docs" / "questions.md").read_text(encoding="utf-8")
+STAGES: tuple[Stage, ...] = ("phone", "walk-around")
 TRAILER = Answers().with_answer("shape", "short travel trailer")
 
 
@@ -27,7 +32,7 @@ def test_what_settles_most_comes_next() -> None:
     """Guards the order by hand: kinds settled and one for a guessed fitting, then the table."""
     # Four kinds; two kinds and a guess; three kinds; a guess each; nothing.
     assert order(TRAILER, "phone") == [
-        *("appliances", "heater", "outside", "bypass", "baths", "length", "design low"),
+        *("appliances", "heater", "outside", "bypass", "baths", "design low", "length"),
     ]
 
 
@@ -36,6 +41,23 @@ def test_around_the_coach_the_order_is_by_worth() -> None:
     counts = [worth(QUESTIONS[key], TRAILER) for key in order(TRAILER, "walk-around")]
     assert counts == sorted(counts, reverse=True)
     assert counts[0] > counts[-1] == 0
+
+
+def test_of_equals_the_one_that_moves_gallons_comes_first() -> None:
+    """Guards that among questions which settle as much, gallons decide."""
+    asked = [QUESTIONS[key] for stage in STAGES for key in order(TRAILER, stage)]
+    ranks = [(q.stage == "phone", worth(q, TRAILER), q.moves_gal) for q in asked]
+    assert ranks == sorted(ranks, reverse=True)
+
+
+def test_gallons_moved_are_those_of_the_trials() -> None:
+    """Guards that no question claims to move more or less than the page of the trials says."""
+    rows = re.findall(
+        r"^\| ([a-z -]+) \| (?:phone|walk-around) \| ([0-9.]+) \|", PAGE, re.MULTILINE
+    )
+    assert {key: round(float(gallons)) for key, gallons in rows} == {
+        key: q.moves_gal for key, q in QUESTIONS.items() if key != "shape"
+    }
 
 
 def test_what_an_answer_settled_counts_no_more() -> None:

@@ -2,8 +2,9 @@
 
 from wintertight.coach.intake.answers import Answers
 from wintertight.coach.intake.draft import Draft, Spot
-from wintertight.coach.intake.questions import TANKS, US_GALLON
+from wintertight.coach.intake.questions import TANKS
 from wintertight.coach.intake.trunks import Branch
+from wintertight.units import GALLON_M3
 
 COLD_POSITIONS = [
     {"name": "HEATER", "use": "normal", "joins": [["common", "left"]]},
@@ -45,7 +46,7 @@ def lay_hot_water(draft: Draft, answers: Answers) -> tuple[str, list[Branch]]:
 def _tank(draft: Draft, answers: Answers, spot: Spot) -> tuple[str, list[Branch]]:
     along, across, height = spot
     size = answers.best("heater")
-    gallons = f"{TANKS[size] / US_GALLON:.0f} gal"
+    gallons = f"{TANKS[size] / GALLON_M3:.0f} gal"
     told = answers.known("heater")
     draft.fitting(
         "heater",

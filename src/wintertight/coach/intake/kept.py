@@ -5,9 +5,7 @@
 """
 
 import json
-import os
 from collections.abc import Iterable, Mapping
-from contextlib import suppress
 from dataclasses import dataclass
 from difflib import get_close_matches
 from os import PathLike
@@ -18,8 +16,10 @@ from wintertight.coach.faults import printable
 from wintertight.coach.intake.answers import Answer, Answers
 from wintertight.coach.intake.questions import QUESTIONS, Question, Stage
 from wintertight.coach.intake.reading import NotUnderstood, read_answer
+from wintertight.coach.read_json import read_json
 from wintertight.coach.read_toml import read_file
-from wintertight.errors import CardError, InputError, Place, SyntaxFault, UnreadableFile
+from wintertight.coach.write_file import reason_of, swap_in
+from wintertight.errors import CardError, InputError, Place
 
 SCHEMA = "wintertight/answers/1"
 STAGES: tuple[Stage, ...] = get_args(Stage)
@@ -115,36 +115,15 @@ def put(path: Path, text: str) -> None:
     Raises:
         InputError: it cannot be written.
     """
-    target = Path(os.path.realpath(path))
-    part = target.with_name(f".wintertight-{os.getpid()}.part")
     try:
-        with part.open("w", encoding="utf-8", newline="\n") as stream:
-            stream.write(text)
-            stream.flush()
-            os.fsync(stream.fileno())
-        part.replace(target)
+        swap_in(path, text.encode("utf-8"))
     except (OSError, ValueError) as error:
-        reason = error.strerror if isinstance(error, OSError) else None
-        message = f"cannot be written: {reason or error}"
+        message = f"cannot be written: {reason_of(error)}"
         raise InputError(message, Place(str(path))) from error
-    finally:
-        with suppress(OSError, ValueError):
-            part.unlink()
 
 
 def _object(text: str, name: str) -> dict[str, Any]:
-    try:
-        raw = json.loads(text.removeprefix("\ufeff"))
-    except json.JSONDecodeError as error:
-        message = f"not JSON: {error.msg.lower()}"
-        raise SyntaxFault(message, Place(name, error.lineno)) from error
-    except ValueError as error:
-        # A number of thousands of digits.
-        message = "not JSON: a number has thousands of digits"
-        raise SyntaxFault(message, Place(name)) from error
-    except RecursionError as error:
-        message = "nested too deep; expected answers, and nothing inside them"
-        raise UnreadableFile(message, Place(name)) from error
+    raw = read_json(text, name)
     if not isinstance(raw, dict):
         raise CardError(_EXPECTED, Place(name))
     return raw

@@ -7,7 +7,7 @@ from wintertight.coach.intake.answers import Answers
 from wintertight.coach.intake.draft import Draft, feet
 from wintertight.coach.intake.fixtures import place_fixtures
 from wintertight.coach.intake.hot_water import lay_hot_water
-from wintertight.coach.intake.questions import FT, QUESTIONS, standing
+from wintertight.coach.intake.questions import QUESTIONS, standing
 from wintertight.coach.intake.supply import lay_supply
 from wintertight.coach.intake.trunks import Branch, Trunk, lay_branches, lay_home_runs
 from wintertight.coach.intake.unseen import add_unseen
@@ -15,6 +15,7 @@ from wintertight.coach.intake.waste import place_waste
 from wintertight.coach.kinds import ASKED_FOR
 from wintertight.coach.plumbing import check_plumbing
 from wintertight.coach.quantity import read_plain
+from wintertight.units import FOOT_M
 
 TRUNK_ACROSS_FT = {"cold": 1.5, "hot": 1.8}
 """Where trunks run, from the road side [ft]; common practice."""
@@ -54,7 +55,7 @@ def made_card(
     shape = known.shape
     length_ft = shape.length_ft
     if known.known("length"):
-        length_ft = read_plain(known.best("length"), "length") / FT
+        length_ft = read_plain(known.best("length"), "length") / FOOT_M
     draft = Draft(length_ft, shape.width_ft)
     cold_root = lay_supply(draft, known)
     hot_root, heater_branches = lay_hot_water(draft, known)

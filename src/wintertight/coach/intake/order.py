@@ -36,7 +36,8 @@ def next_question(answers: Answers, left_open: frozenset[str], stage: Stage) -> 
 
     The shape comes first. Then, of those questions of the stage that are neither answered nor
     left open and have a sense at this coach, the one that would settle most; of several that
-    settle as much the first of the table. It depends on what is given and on nothing else.
+    settle as much the one that moves most gallons, then the first of the table. It depends
+    on what is given and on nothing else.
 
     Args:
         answers: the answers so far.
@@ -53,4 +54,4 @@ def next_question(answers: Answers, left_open: frozenset[str], stage: Stage) -> 
     ]
     if not waiting:
         return None
-    return max(waiting, key=lambda question: (question.key == FIRST, worth(question, answers)))
+    return max(waiting, key=lambda q: (q.key == FIRST, worth(q, answers), q.moves_gal))

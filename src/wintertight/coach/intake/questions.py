@@ -14,18 +14,16 @@ from wintertight.coach.intake.answers import Answers
 from wintertight.coach.intake.shapes import SHAPES
 from wintertight.coach.kind_fields import TOILETS
 from wintertight.coach.tubing import MATERIALS
-from wintertight.units import Dimension
+from wintertight.units import FOOT_M, GALLON_M3, Dimension
 
 Stage = Literal["phone", "walk-around"]
 Form = Literal["one", "several", "yes or no", "quantity"]
 
-FT, US_GALLON = 0.3048, 3.785411784e-3
-
 TANKS: Mapping[str, float] = MappingProxyType(
     {
-        "tank of 6 gal": 6.0 * US_GALLON,
-        "tank of 10 gal": 10.0 * US_GALLON,
-        "tank of 16 gal": 16.0 * US_GALLON,
+        "tank of 6 gal": 6.0 * GALLON_M3,
+        "tank of 10 gal": 10.0 * GALLON_M3,
+        "tank of 16 gal": 16.0 * GALLON_M3,
     }
 )
 """Water heaters with a tank, and what they hold [m3]: usual sizes, common practice."""
@@ -51,6 +49,8 @@ class Question:
         dimension: of a quantity.
         within: least and most that is believed of a quantity [SI unit]; common practice.
         settles: kinds of fitting that are on the card, or known to be absent, once it is answered.
+        moves_gal: whole gallons of antifreeze by which its answer moved a plan at most, in the
+            trials of ``docs/questions.md`` [gal].
         asked_if: whether the answers so far leave it open.
     """
 
@@ -61,6 +61,7 @@ class Question:
     dimension: Dimension | None = None
     within: tuple[float, float] = (0.0, 0.0)
     settles: tuple[str, ...] = ()
+    moves_gal: int = 0
     asked_if: Callable[[Answers], bool] = lambda _answers: True
 
 
@@ -91,29 +92,41 @@ def has_water_at_the_fridge(answers: Answers) -> bool:
 
 _PHONE = (
     Question("shape", "phone", "one", tuple(SHAPES)),
-    Question("length", "phone", "quantity", dimension="length", within=(6.0 * FT, 48.0 * FT)),
-    Question("design low", "phone", "quantity", dimension="temperature", within=(-60.0, 0.0)),
+    Question(
+        "length", "phone", "quantity", dimension="length", within=(6.0 * FOOT_M, 48.0 * FOOT_M)
+    ),
+    Question(
+        "design low",
+        "phone",
+        "quantity",
+        dimension="temperature",
+        within=(-60.0, 0.0),
+        moves_gal=17,
+    ),
     Question(
         "heater",
         "phone",
         "one",
         (*TANKS, "on-demand heater", "hydronic coil", "no heater"),
         settles=("on-demand heater", "hydronic coil"),
+        moves_gal=15,
     ),
     Question(
         "bypass",
         "phone",
         "one",
         ("three valves", "one valve and checks", "no bypass"),
+        moves_gal=10,
         asked_if=has_tank,
     ),
-    Question("baths", "phone", "one", tuple(BATHS)),
+    Question("baths", "phone", "one", tuple(BATHS), moves_gal=4),
     Question(
         "appliances",
         "phone",
         "several",
         ("ice maker", "door dispenser", "dishwasher", "washer"),
         settles=("ice maker", "door dispenser", "dishwasher", "washer"),
+        moves_gal=1,
     ),
     Question(
         "outside",
@@ -138,6 +151,7 @@ _WALK_AROUND = (
         "several",
         ("filter housing", "membrane filter", "softener", "UV sleeve"),
         settles=("membrane filter", "softener", "UV sleeve"),
+        moves_gal=1,
     ),
     Question("toilet", "walk-around", "one", tuple(sorted(TOILETS)), asked_if=has_bath),
     Question(
@@ -146,6 +160,7 @@ _WALK_AROUND = (
         "several",
         ("tub", "whirlpool"),
         settles=("tub", "whirlpool"),
+        moves_gal=1,
         asked_if=has_bath,
     ),
     Question(
@@ -168,6 +183,7 @@ _WALK_AROUND = (
         "several",
         ("tempering valve", "recirculating diverter"),
         settles=("tempering valve", "recirculating diverter"),
+        moves_gal=1,
         asked_if=has_hot_water,
     ),
     Question(
@@ -185,7 +201,9 @@ _WALK_AROUND = (
         asked_if=has_water_at_the_fridge,
     ),
     Question("accumulator", "walk-around", "yes or no", settles=("accumulator",)),
-    Question("branches", "walk-around", "one", ("tees", "manifold"), settles=("manifold",)),
+    Question(
+        "branches", "walk-around", "one", ("tees", "manifold"), settles=("manifold",), moves_gal=2
+    ),
     # Who types 2 means two.
     Question("low points", "walk-around", "one", ("cold only", "two", "none")),
     Question("city inlet", "walk-around", "yes or no", settles=("city inlet",)),
@@ -193,7 +211,7 @@ _WALK_AROUND = (
     Question("fridge shut-off", "walk-around", "yes or no", asked_if=has_water_at_the_fridge),
     Question("galley slide", "walk-around", "yes or no"),
     Question("belly", "walk-around", "one", ("closed and heated", "closed", "open")),
-    Question("pipe", "walk-around", "one", MATERIALS),
+    Question("pipe", "walk-around", "one", MATERIALS, moves_gal=1),
     Question(
         "heater tank",
         "walk-around",
@@ -212,7 +230,7 @@ _WALK_AROUND = (
         "walk-around",
         "quantity",
         dimension="volume",
-        within=(2.0 * US_GALLON, 150.0 * US_GALLON),
+        within=(2.0 * GALLON_M3, 150.0 * GALLON_M3),
     ),
 )
 
