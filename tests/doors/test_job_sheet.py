@@ -74,12 +74,10 @@ def test_a_failing_disk_leaves_the_older_sheet(
     file = tmp_path / "sheet.pdf"
     file.write_bytes(b"%PDF-1.4 old")
 
-    def half(path: Path, content: bytes) -> int:
-        with path.open("wb") as stream:
-            stream.write(content[: len(content) // 2])
+    def full(_stream: int) -> None:
         raise OSError(28, "No space left on device")
 
-    monkeypatch.setattr(Path, "write_bytes", half)
+    monkeypatch.setattr(os, "fsync", full)
     with pytest.raises(InputError, match="No space left on device; nothing was written"):
         written.write_whole(str(file), "--pdf", b"%PDF-1.7 new")
     assert [f.name for f in tmp_path.iterdir()] == ["sheet.pdf"]

@@ -6,7 +6,7 @@ import json
 
 import typer
 
-from wintertight.cli import card_compare, card_history, card_sister, intake
+from wintertight.cli import card_amend, card_compare, card_history, card_sister, intake
 from wintertight.cli.answer import Answer, json_text
 from wintertight.cli.asked import language_named, system_named
 from wintertight.cli.options import AsJson, CardFile, Language, ScreenUnits
@@ -59,6 +59,7 @@ def schema() -> Answer:
     return Answer(json.dumps(card_schema(), indent=2, allow_nan=False))
 
 
+app.command("amend")(card_amend.amend)
 app.command("compare")(card_compare.compare)
 app.command("history")(card_history.history)
 app.command("sister")(card_sister.sister)

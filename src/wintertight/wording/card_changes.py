@@ -101,6 +101,12 @@ def changes_since_heading(entry: EarlierCard, card: Card, count: int, language: 
     )
 
 
+def amended_text(file: str, count: int, language: str = "en", *, rewritten: bool = False) -> str:
+    """Give what was done to a card that was put right."""
+    key = "amended nothing" if not count else "amended anew" if rewritten else "amended"
+    return say("card change", key, language, file=file, count=change_count(count, language))
+
+
 def moment(entry: EarlierCard) -> str:
     """Give when a card was replaced, to the minute."""
     return f"{entry.at:%Y-%m-%d %H:%M}"

@@ -4,13 +4,15 @@ from dataclasses import replace
 from pathlib import Path
 from typing import get_args
 
+import pytest
+
 from wintertight.coach.card import Antifreeze, Coach, Compartment, Fitting, Line, Site
 from wintertight.coach.compare import KEYS, Subject, differences
 from wintertight.coach.edit import changed
 from wintertight.coach.load import load_card
 from wintertight.coach.quantity import USUAL_SPREAD
 from wintertight.units import System
-from wintertight.wording.card_changes import change_count, difference_text
+from wintertight.wording.card_changes import amended_text, change_count, difference_text
 from wintertight.wording.english.card_changes import CHANGES, FIELDS, SUBJECTS, WAYS
 from wintertight.wording.english.coach_questions import HISTORY
 
@@ -55,11 +57,22 @@ def test_two_coaches_can_be_compared() -> None:
     assert change_count(len(texts)) == f"{len(texts)} differences"
 
 
+AMENDED = {"amended": (1, False), "amended anew": (2, True), "amended nothing": (0, True)}
+
+
+@pytest.mark.parametrize("key", AMENDED)
+def test_each_outcome_of_a_correction_has_its_own_sentence(key: str) -> None:
+    """Guards that who put a card right is told whether it was, and how much of it."""
+    count, rewritten = AMENDED[key]
+    said = amended_text("coach.toml", count, rewritten=rewritten)
+    assert said == CHANGES[key].format(file="coach.toml", count=change_count(count))
+
+
 def test_no_sentence_is_left_over() -> None:
     """Guards the tables against keys nobody says."""
     of_parts = ("compartment", "fitting", "line", "looked for")
     whole = {f"{key}: {of}" for key in ("added", "removed") for of in of_parts}
-    headings = {"heading", "heading with earlier", "none", "one", "many"}
+    headings = {"heading", "heading with earlier", "none", "one", "many", *AMENDED}
     assert set(CHANGES) == whole | (set(KEYS) - {"added", "removed"}) | headings
     assert set(WAYS) == {"quantity", "text", "yes", "no", *USUAL_SPREAD}
     assert set(SUBJECTS) | set(of_parts) == set(get_args(Subject))

@@ -18,6 +18,10 @@ CHANGES: Mapping[str, str] = MappingProxyType(
         "no longer given": "{part}: {field} was {before}, is no longer given.",
         "heading": "{coach}, then {other}: {count}.",
         "heading with earlier": "{coach}: {count} from the card replaced {day} ({why}).",
+        "amended": "{file}: {count}. The card as it was stays in its history.",
+        "amended anew": "{file}: {count}. The card was written anew, without its comments; as it"
+        " was it stays in its history.",
+        "amended nothing": "{file}: this is what the card says already; nothing was written.",
         "none": "no difference",
         "one": "1 difference",
         "many": "{count} differences",
