@@ -30,7 +30,7 @@ if TYPE_CHECKING:
 
     from wintertight.coach.card import Card
     from wintertight.coach.place import Place as WorkPlace
-    from wintertight.documents.job_sheet import Paper
+    from wintertight.documents.typeset import Paper
     from wintertight.flow.air.supply import AirSupply
     from wintertight.fluids.product import Product
     from wintertight.procedure.plan import Plan

@@ -9,8 +9,9 @@ import pytest
 from pypdf import PdfReader
 
 from tests.unit.documents.demo_plans import COLD, doubtful_plan, long_named_card, plan_of
-from wintertight.documents.job_sheet import PAPERS, Paper, job_sheet_pdf
+from wintertight.documents.job_sheet import job_sheet_pdf
 from wintertight.documents.sheet_content import never_skip
+from wintertight.documents.typeset import PAPERS, Paper
 from wintertight.errors import ChoiceError
 from wintertight.procedure.plan import Plan
 from wintertight.procedure.steps import Missed
