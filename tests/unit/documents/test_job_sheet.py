@@ -144,7 +144,7 @@ def test_words_of_a_card_are_words_only() -> None:
 def test_a_paper_that_is_not_there_is_named() -> None:
     """Guards that a wrong paper is an error that says which there are."""
     with pytest.raises(ChoiceError, match="expected one of us-letter, a4"):
-        job_sheet_pdf(plan_of(), paper="a3")  # type: ignore[arg-type]
+        job_sheet_pdf(plan_of(), paper="a3")
 
 
 def test_a_sheet_is_quick() -> None:
