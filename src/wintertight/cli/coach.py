@@ -6,7 +6,7 @@ import json
 
 import typer
 
-from wintertight.cli import card_amend, card_compare, card_history, card_sister, intake
+from wintertight.cli import card_amend, card_compare, card_draw, card_history, card_sister, intake
 from wintertight.cli.answer import Answer, json_text
 from wintertight.cli.asked import language_named, system_named
 from wintertight.cli.options import AsJson, CardFile, Language, ScreenUnits
@@ -61,5 +61,6 @@ def schema() -> Answer:
 
 app.command("amend")(card_amend.amend)
 app.command("compare")(card_compare.compare)
+app.command("draw")(card_draw.draw)
 app.command("history")(card_history.history)
 app.command("sister")(card_sister.sister)

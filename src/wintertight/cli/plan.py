@@ -22,7 +22,7 @@ from wintertight.cli.options import (
 )
 from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, air_of, place_named, product_for, shop_list
 from wintertight.cli.visits import earlier_visits
-from wintertight.cli.written import can_be_written, write_whole
+from wintertight.cli.written import PDF, SVG, can_be_written, write_whole
 from wintertight.errors import Place, QuantityError
 
 if TYPE_CHECKING:
@@ -40,7 +40,7 @@ if TYPE_CHECKING:
 SCHEMA = "wintertight/plan/1"
 
 
-def plan(  # noqa: PLR0913 - one parameter for each option
+def plan(  # noqa: C901, PLR0913 - one parameter, and one branch, for each option
     *,
     card: CardFile,
     low: Low = None,
@@ -59,6 +59,10 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     ] = "us-letter",
     pdf: Annotated[
         str | None, typer.Option("--pdf", metavar="FILE", help="write the job sheet there")
+    ] = None,
+    drawing: Annotated[
+        str | None,
+        typer.Option("--drawing", metavar="FILE.svg", help="draw there how it ends, part by part"),
     ] = None,
     every: Annotated[bool, typer.Option("--all", help="name every part on the screen")] = False,
     quick: Annotated[
@@ -98,8 +102,9 @@ def plan(  # noqa: PLR0913 - one parameter for each option
 
     spoken, system = language_named(language), system_named(units)
     sheet = _paper(paper)
-    if pdf is not None:
-        can_be_written(pdf, "--pdf")
+    for file, option, kind in ((pdf, "--pdf", PDF), (drawing, "--drawing", SVG)):
+        if file is not None:
+            can_be_written(file, option, kind)
     read = load_card(card)
     low_degC = design_low_degC(read, card, low)
     sold, list_file = shop_list(shop, card)
@@ -120,6 +125,8 @@ def plan(  # noqa: PLR0913 - one parameter for each option
         from wintertight.documents.job_sheet import job_sheet_pdf
 
         write_whole(pdf, "--pdf", job_sheet_pdf(planned, spoken, sheet, system))
+    if drawing is not None:
+        _draw_end(planned, drawing, spoken)
     status = NOT_SAFE if strict and planned.verdict != "safe" else SAFE_TO_LEAVE
     if as_json:
         sold_by = {"shop": {"name": sold.name, "list": list_file}}
@@ -135,6 +142,8 @@ def plan(  # noqa: PLR0913 - one parameter for each option
         said.append(BUNDLED_NOTE)
     if pdf is not None:
         said.append(f"Job sheet: {pdf}")
+    if drawing is not None:
+        said.append(f"Drawing: {drawing}")
     return Answer("\n".join(said), status)
 
 
@@ -226,6 +235,14 @@ def _said(  # noqa: PLR0913 - a plan and how to say it
 
         told = wrong_settings_screen(planned, outcomes_of(planned), spoken, system)
         yield from ("", told or wrong_settings_none(spoken), "")
+
+
+def _draw_end(planned: "Plan", file: str, spoken: str) -> None:
+    from wintertight.documents.drawing.of_plan import end_picture
+    from wintertight.documents.drawing.svg_text import svg_text
+
+    text = svg_text(end_picture(planned, spoken))
+    write_whole(file, "--drawing", text.encode("utf-8"), SVG)
 
 
 def _names(written: str | None) -> list[str]:

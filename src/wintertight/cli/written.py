@@ -1,23 +1,24 @@
-"""Writes a PDF whole or not at all."""
+"""Writes a PDF, or a drawing, whole or not at all."""
 
 from pathlib import Path
 
 from wintertight.coach.write_file import reason_of, swap_in
 from wintertight.errors import InputError, Place
 
-PDF = b"%PDF"
-"""What every PDF begins with."""
+PDF, SVG = b"%PDF", b"<svg"
+"""What every PDF, and every drawing of ours, begins with."""
 
 
-def can_be_written(file: str, option: str) -> None:
+def can_be_written(file: str, option: str, kind: bytes = PDF) -> None:
     """Refuse a file that could not be written, before any work is done for it.
 
     Args:
         file: where it is to be.
         option: the option that names it, for the message.
+        kind: what files of its kind begin with.
 
     Raises:
-        InputError: its folder is missing, or what stands there is no PDF.
+        InputError: its folder is missing, or what stands there is of another kind.
     """
     try:
         target = Path(file)
@@ -25,7 +26,7 @@ def can_be_written(file: str, option: str) -> None:
             raise _refused(file, option, "expected the name of a file, and this is none")
         if not target.parent.is_dir():
             raise _refused(file, option, f"there is no folder '{target.parent}'; make it first")
-        if target.exists() and not _may_be_replaced(target):
+        if target.exists() and not _may_be_replaced(target, kind):
             raise _refused(file, option, "there is a file of another kind; it is not replaced")
     except (OSError, ValueError) as error:
         if isinstance(error, InputError):
@@ -33,25 +34,26 @@ def can_be_written(file: str, option: str) -> None:
         raise _refused(file, option, _why(error)) from error
 
 
-def _may_be_replaced(target: Path) -> bool:
-    """Say whether a file is empty or an older PDF: a card is never written over."""
+def _may_be_replaced(target: Path, kind: bytes) -> bool:
+    """Say whether a file is empty or an older one of its kind: a card is never written over."""
     with target.open("rb") as stream:
-        start = stream.read(len(PDF))
-    return start in {PDF, b""}
+        start = stream.read(len(kind))
+    return start in {kind, b""}
 
 
-def write_whole(file: str, option: str, content: bytes) -> None:
+def write_whole(file: str, option: str, content: bytes, kind: bytes = PDF) -> None:
     """Write a file beside its place, then move it there: what stood there stays until then.
 
     Args:
         file: where it is to be; a link is followed.
         option: the option that names it, for the message.
         content: all of it.
+        kind: what files of its kind begin with.
 
     Raises:
         InputError: it cannot be written.
     """
-    can_be_written(file, option)
+    can_be_written(file, option, kind)
     try:
         swap_in(file, content)
     except OSError as error:

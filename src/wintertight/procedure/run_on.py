@@ -129,7 +129,7 @@ def plan_run_ons(
         own = {link: wanted[link] for link in ways[i] - later if link in wanted}
         same = same and i < len(known) and known[i].aims == own
         planned = (
-            known[i] if same else _plan_outlet(network, state, outlet, own, _strength(product))
+            known[i] if same else _plan_outlet(network, state, outlet, own, strength_of(product))
         )
         state = planned.moment.state
         found.append(planned)
@@ -185,7 +185,8 @@ def _run_to(
     return running, reached
 
 
-def _strength(product: Product) -> float:
+def strength_of(product: Product) -> float:
+    """Give the share of a product that is not water [1]."""
     full = product.contents()
     return full.glycol + full.ethanol + full.rated
 

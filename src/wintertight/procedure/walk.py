@@ -23,6 +23,7 @@ from wintertight.procedure.run_on import (
     SHORTEST_S,
     UNKNOWN_TARGET,
     shares_wanted,
+    strength_of,
     way_to,
     weakest_share,
 )
@@ -94,8 +95,7 @@ class Walker:
         self.bench = bench
         self.outlets = tuple(outlets)
         self.runs = 0
-        full = product.contents()
-        self._strength = full.glycol + full.ethanol + full.rated
+        self._strength = strength_of(product)
         self._wanted = shares_wanted(bench, product)
         self._ways = {o: way_to(bench.network, bench.state, o) for o in self.outlets}
         self._known: dict[tuple[str, frozenset[str]], list[_Run]] = {}
