@@ -10,8 +10,10 @@ from wintertight.wording.english import (
     coach,
     coach_questions,
     comparing,
+    deeds,
     drawing,
     fleet,
+    hang_tag,
     hindsight,
     incidents,
     intake,
@@ -23,6 +25,7 @@ from wintertight.wording.english import (
     settings,
     steps,
     wear,
+    winter_record,
 )
 
 ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
@@ -94,5 +97,14 @@ ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "choice": intake_talk.CHOICES,
         "not understood": intake_talk.NOT_UNDERSTOOD,
         "talk": intake_talk.TALK,
+        "deed": deeds.DEEDS,
+        "winter record": winter_record.RECORD,
+        "noted": winter_record.NOTED,
+        "result": winter_record.RESULTS,
+        "left": winter_record.LEFT,
+        "evidence in a word": winter_record.EVIDENCE,
+        "reading": winter_record.READINGS,
+        "instrument": winter_record.INSTRUMENTS,
+        "hang tag": hang_tag.TAG,
     }
 )
