@@ -17,6 +17,9 @@ GROUPS = ("gap", "unproven", "filled", "drained", "swept", "kept warm", "removed
 KINDS = ("computed", "measured", "attested", "assumed")
 """Kinds of evidence, in the order in which they are named."""
 
+HEADING_ROWS = 3
+"""So many rows a heading of a group is high."""
+
 
 def group_of(part: PartProof) -> str:
     """Give the group of ``GROUPS`` a part belongs to: whatever is not proven is never elsewhere."""
@@ -35,6 +38,23 @@ def proof_groups(plan: Plan, language: str, system: System) -> list[dict[str, An
     for part in plan.parts:
         found[group_of(part)].append(part)
     return [_group(plan, g, parts, language, system) for g, parts in found.items() if parts]
+
+
+def two_columns(groups: list[dict[str, Any]]) -> list[list[dict[str, Any]]]:
+    """Give groups in two columns of about the same height; one that is split stands in both."""
+    total = sum(len(group["rows"]) + HEADING_ROWS for group in groups)
+    left: list[dict[str, Any]] = []
+    right: list[dict[str, Any]] = []
+    room = (total + HEADING_ROWS + 1) // 2
+    for group in groups:
+        rows = group["rows"]
+        here = 0 if right else max(0, min(len(rows), room - HEADING_ROWS))
+        if here:
+            left.append({**group, "rows": rows[:here]})
+        if rows[here:]:
+            right.append({**group, "rows": rows[here:]})
+        room -= here + HEADING_ROWS
+    return [left, right]
 
 
 def _group(

@@ -9,7 +9,7 @@ from wintertight.documents.done_rows import done_rows, missing_rows
 from wintertight.documents.open_parts import open_groups
 from wintertight.documents.plan_sources import sources_of
 from wintertight.documents.printed_text import printed
-from wintertight.documents.proof_rows import proof_groups
+from wintertight.documents.proof_rows import proof_groups, two_columns
 from wintertight.documents.recorded_job import HASH_DIGITS, RecordedJob
 from wintertight.procedure.as_left import went_as_recorded
 from wintertight.procedure.undone import undone_at
@@ -34,13 +34,14 @@ def record_content(job: RecordedJob, language: str, paper: str, system: System) 
     """Give everything that stands on the winter record."""
     words = {k: t for k, t in catalogue(language)["winter record"].items() if "{" not in t}
     plan = job.spoken_plan(system)
+    groups = proof_groups(job.done.plan, language, system)
     content = {
         "lang": language,
         "paper": paper,
         "words": words,
         "title": say("winter record", "title", language, id=plan.card.id),
         "coach": f"{plan.card.id}  {plan.card.name}",
-        "verdict": verdict_of_plan(plan, language, system, recorded=True),
+        "verdict": _verdict(job, language, system),
         "fields": list(_fields(job, language, system)),
         "finished": job.is_finished,
         "open": list(_open(job, language, system)),
@@ -53,7 +54,8 @@ def record_content(job: RecordedJob, language: str, paper: str, system: System) 
         "rows": list(done_rows(job, language, system)),
         "missing": list(missing_rows(job, language)),
         "parts_heading": say("winter record", "parts", language, count=str(len(plan.parts))),
-        "groups": proof_groups(job.done.plan, language, system),
+        "open_groups": [group for group in groups if group["open"]],
+        "columns": two_columns([group for group in groups if not group["open"]]),
         "held": held_line(plan, language) if plan.verdict == "safe" else None,
         "sources": [cite(key) for key in sources_of(job.done.plan)],
         "pictures": [],
@@ -66,6 +68,15 @@ def record_content(job: RecordedJob, language: str, paper: str, system: System) 
     }
     found: Plain = printed(content)
     return found
+
+
+def _verdict(job: RecordedJob, language: str, system: System) -> str:
+    """Give the verdict; where all is proven and yet something is open, it says so first."""
+    plan = job.spoken_plan(system)
+    if plan.verdict == "safe" and not job.is_finished:
+        low = in_words(plan.low_degC, "temperature", system)
+        return say("winter record", "proven but open", language, low=low)
+    return verdict_of_plan(plan, language, system, recorded=True)
 
 
 def _hash(job: RecordedJob) -> str:
@@ -109,9 +120,10 @@ def _used(job: RecordedJob, language: str, system: System) -> Iterator[str]:
         yield say("winter record", "used none", language)
     else:
         low, middle, high = (in_words(v, "volume", system) for v in (used.p05, used.p50, used.p95))
+        key = "used text" if low != high else "used just"
         yield say(
             "winter record",
-            "used text",
+            key,
             language,
             volume=middle,
             product=job.done.plan.product.name,

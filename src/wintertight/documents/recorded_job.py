@@ -49,12 +49,12 @@ class RecordedJob:
     def is_finished(self) -> bool:
         """Is every part proven, and does nothing in the record speak against it?
 
-        A hazard that was done as recorded, a card that the record contradicts, and observations
-        that speak for something else leave it open, even where every part is proven.
+        A hazard that was done as recorded, a card that the record contradicts, observations that
+        speak for something else, and a freeze hold leave it open, even where every part is proven.
         """
         plan = self.done.plan
         proven = plan.verdict == "safe" and not plan.refused and not self.done.still_here
-        return proven and went_as_recorded(self.told)
+        return proven and plan.hold is None and went_as_recorded(self.told)
 
     @property
     def day(self) -> str:

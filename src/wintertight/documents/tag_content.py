@@ -47,7 +47,7 @@ def tag_content(job: RecordedJob, language: str, paper: str, system: System) -> 
         "head": say(SAID, "protected to" if finished else "not finished", language),
         "low": low if finished else "",
         "warning": say(SAID, "void" if finished else "do not count on it", language),
-        "verdict": "" if finished else verdict_of_plan(plan, language, system, recorded=True),
+        "verdict": _verdict(job, language, system),
         "open": still_open[:MOST_OPEN],
         "more": say(SAID, "and more", language, count=str(hidden)) if hidden > 0 else "",
         "heater_heading": say(SAID, "heater", language),
@@ -67,6 +67,13 @@ def tag_content(job: RecordedJob, language: str, paper: str, system: System) -> 
     }
     found: Plain = printed(content)
     return found
+
+
+def _verdict(job: RecordedJob, language: str, system: System) -> str:
+    """Give the verdict of what is not proven; a tag that is not finished promises nothing."""
+    plan = job.done.plan
+    proven = plan.verdict == "safe"
+    return "" if proven else verdict_of_plan(plan, language, system, recorded=True)
 
 
 def _qr(job: RecordedJob, language: str) -> Plain | None:
@@ -92,6 +99,8 @@ def _fields(job: RecordedJob, language: str) -> Iterator[list[str]]:
 def _open(job: RecordedJob, language: str, system: System) -> Iterator[str]:
     """Give what is open, the worst first: what was seen otherwise, parts, hazards, the card."""
     done, plan = job.done, job.done.plan
+    if plan.hold is not None:
+        yield say(SAID, "hold", language)
     if job.told is not None and not went_as_recorded(job.told):
         cause = job.told.causes[0]
         said = cause_text(cause, plan.card, language, system)
@@ -99,8 +108,8 @@ def _open(job: RecordedJob, language: str, system: System) -> Iterator[str]:
         yield f"{say(SAID, 'speaks for', language, cause=said)} {cure}"
     for group in open_groups(plan, language, system, undone=undone_at(plan, done.planned)):
         yield f"{group.named(MOST_NAMES, language)} ({group.word}). {group.settle}"
-    for refused in plan.refused:
-        yield say(SAID, "refused", language, hazard=hazard(refused.hazard, language))
+    for key in dict.fromkeys(refused.hazard for refused in plan.refused):
+        yield say(SAID, "refused", language, hazard=hazard(key, language))
     if done.still_here:
         names = listed((part_name(job.card, p, language) for p in done.still_here), language)
         yield say(SAID, "not on coach", language, parts=names)

@@ -1,6 +1,6 @@
 """How a coach was left by what a record says was done: its heaters, and what is to be set back."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Literal
@@ -133,11 +133,6 @@ def holds_antifreeze(done: AsDone) -> bool:
     """Tell whether antifreeze is left anywhere that water will run through."""
     held = (part.mean for part in done.plan.parts)
     return any(c.glycol + c.ethanol + c.rated > 0.0 for c in held)
-
-
-def has_kind(done: AsDone, kind: str) -> Iterator[str]:
-    """Give the fittings of a kind that are there."""
-    return (f.id for f in done.plan.card.fittings if f.kind == kind and f.seen == "present")
 
 
 def _is_off(done: AsDone, heater: Fitting, touched: set[str]) -> bool:

@@ -12,6 +12,7 @@ TAG: Mapping[str, str] = MappingProxyType(
         "do not count on it": "Do not count on it in a frost before this is settled:",
         "and more": "And {count} more: see the winter record.",
         "speaks for": "Stopwatch, jugs or cups speak for {cause}.",
+        "hold": "A freeze hold is for one cold night, not for a winter.",
         "refused": "As recorded: {hazard}",
         "not on coach": (
             "The record says it is not on this coach, the card says it is: {parts}. Put the card"

@@ -8,11 +8,16 @@ RECORD: Mapping[str, str] = MappingProxyType(
         "title": "Winter record {id}",
         "heading": "Winter record",
         "as recorded": "What was done, as it was written down, and what that proves.",
+        "proven but open": (
+            "NOT FINISHED. By what was written down every part is proven to {low}, but something"
+            " below speaks against it."
+        ),
         "site": "Stored at",
         "page": "Coach's page",
         "written on": "Written down on",
         "used": "Antifreeze",
         "used text": "about {volume} of {product}, by the calculation ({low} to {high})",
+        "used just": "about {volume} of {product}, by the calculation",
         "used none": "none that was pumped or poured",
         "counted": "{volume} by the jugs that were counted",
         "time": "Work",
