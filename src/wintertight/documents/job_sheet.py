@@ -15,7 +15,7 @@ def job_sheet_pdf(
     paper: str = "us-letter",
     system: System = "us",
 ) -> bytes:
-    """Give the job sheet of a plan as a PDF/UA-1 file.
+    """Give the job sheet of a plan as a PDF/UA-1 and PDF/A-2a file.
 
     Args:
         plan: the plan.

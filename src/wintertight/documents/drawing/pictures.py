@@ -267,7 +267,7 @@ def close_up(  # noqa: PLR0913 - a picture and its words
     return Picture(
         name,
         title,
-        "; ".join([*(names[f.id] for f in about), where]),
+        "; ".join([*(" ".join(names[f.id].split()) for f in about), where]),
         CLOSE_WIDE,
         bottom + LEGEND,
         (edge[0], edge[1], edge[2], edge[3]),
