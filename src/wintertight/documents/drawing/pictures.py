@@ -6,6 +6,7 @@ from types import MappingProxyType
 
 from wintertight.coach.card import Card, Fitting
 from wintertight.coach.position import Position
+from wintertight.coach.sides import sides_of
 from wintertight.documents.drawing.framing import Frame, clearest, fitted, height_of
 from wintertight.documents.drawing.labels import GAP, Wanted, height_needed, in_columns
 from wintertight.documents.drawing.picture import TEXT, Label, Pattern, Picture, Stroke
@@ -19,7 +20,6 @@ from wintertight.documents.drawing.scene import (
     outline,
     shown,
 )
-from wintertight.documents.drawing.sides import sides_of
 from wintertight.documents.drawing.views import View
 from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name

@@ -9,6 +9,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "pressure off": "Take the city water hose off the {part} and switch the pump off.",
         "pressure off: demand pump": "Switch the {part} off.",
         "open shut-off": "Open the {part}: handle along the pipe.",
+        "open bypass to drain": "Open the {part} while it drains: handle along the pipe.",
         "open taps": "Open every tap, hot and cold: {parts}.",
         "open tank drain": "Open the drain of the {part}.",
         "open handles": "Set these handles along the pipe (open): {parts}.",
@@ -172,6 +173,9 @@ WHY: Mapping[str, str] = MappingProxyType(
         "heat off": "An empty heater with its heat on is ruined.",
         "pressure off": "Nothing may push water into lines that are being emptied.",
         "open shut-off": "What is shut off is not filled.",
+        "open bypass to drain": (
+            "The hot side has no low point of its own: it drains through the bypass."
+        ),
         "open taps": "Water runs out only where air can come in.",
         "open tank drain": "Water left in the tank finds its way to the pump.",
         "open handles": "A handle across its pipe holds water behind it, and in its own ball.",
