@@ -1,19 +1,20 @@
 """One catalogue a language: subject, key, sentence; the only place where sentences are looked up.
 
 A language is a package beside this file with the same subjects, the same keys and the same names
-in braces; a test compares every one with English.
+in braces; a test compares every one with English. It is loaded when it is first asked for.
 """
 
 from collections.abc import Mapping
+from functools import cache
+from importlib import import_module
 from types import MappingProxyType
 
 from wintertight.errors import ChoiceError
-from wintertight.wording.english import ENGLISH
 
 Catalogue = Mapping[str, Mapping[str, str]]
 
-LANGUAGES: Mapping[str, Catalogue] = MappingProxyType({"en": ENGLISH})
-"""Every catalogue by the two letters of its language."""
+LANGUAGES: Mapping[str, str] = MappingProxyType({"en": "english", "fr": "french"})
+"""The package of each language by its two letters; its catalogue has the same name in capitals."""
 
 
 def catalogue(language: str) -> Catalogue:
@@ -28,11 +29,17 @@ def catalogue(language: str) -> Catalogue:
     Raises:
         ChoiceError: there is no such catalogue.
     """
-    found = LANGUAGES.get(language)
-    if found is None:
+    if language not in LANGUAGES:
         message = f"no language is called '{language}'; expected one of {', '.join(LANGUAGES)}"
         raise ChoiceError(message)
-    return found
+    return _loaded(LANGUAGES[language])
+
+
+@cache
+def _loaded(package: str) -> Catalogue:
+    module = import_module(f"wintertight.wording.{package}")
+    loaded: Catalogue = getattr(module, package.upper())
+    return loaded
 
 
 def say(subject: str, key: str, language: str = "en", /, **params: str) -> str:
