@@ -1,7 +1,7 @@
 """One catalogue a language: subject, key, sentence; the only place where sentences are looked up.
 
 A language is a package beside this file with the same subjects, the same keys and the same names
-in braces; a test compares every one with English. It is loaded when it is first asked for.
+in braces; a test compares every one with English. It is read when somebody first asks for it.
 """
 
 from collections.abc import Mapping
@@ -13,12 +13,18 @@ from wintertight.errors import ChoiceError
 
 Catalogue = Mapping[str, Mapping[str, str]]
 
-LANGUAGES: Mapping[str, str] = MappingProxyType({"en": "english", "fr": "french"})
-"""The package of each language by its two letters; its catalogue has the same name in capitals."""
+LANGUAGES: Mapping[str, tuple[str, str]] = MappingProxyType(
+    {
+        "en": ("wintertight.wording.english", "ENGLISH"),
+        "fr": ("wintertight.wording.french", "FRENCH"),
+    }
+)
+"""Where each catalogue stands, by the two letters of its language: module and name in it."""
 
 
+@cache
 def catalogue(language: str) -> Catalogue:
-    """Give the catalogue of a language.
+    """Give the catalogue of a language; read once, when it is first asked for.
 
     Args:
         language: two letters, such as "en".
@@ -29,16 +35,12 @@ def catalogue(language: str) -> Catalogue:
     Raises:
         ChoiceError: there is no such catalogue.
     """
-    if language not in LANGUAGES:
+    found = LANGUAGES.get(language)
+    if found is None:
         message = f"no language is called '{language}'; expected one of {', '.join(LANGUAGES)}"
         raise ChoiceError(message)
-    return _loaded(LANGUAGES[language])
-
-
-@cache
-def _loaded(package: str) -> Catalogue:
-    module = import_module(f"wintertight.wording.{package}")
-    loaded: Catalogue = getattr(module, package.upper())
+    module, name = found
+    loaded: Catalogue = getattr(import_module(module), name)
     return loaded
 
 

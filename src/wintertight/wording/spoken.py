@@ -65,8 +65,22 @@ def share_in_words(share: float, language: str = "en") -> str:
         ('under 1 %', '25 %')
     """
     if share < 0.01:  # noqa: PLR2004 - one per cent
-        return say("phrase", "share under", language, share="1 %")
-    return f"{share:.0%}".replace("%", " %")
+        return say("phrase", "share under", language, share=_per_cent("1", language))
+    return _per_cent(f"{100.0 * share:.0f}", language)
+
+
+def _per_cent(number: str, language: str) -> str:
+    return say("phrase", "per cent", language, number=number)
+
+
+def in_thousands(count: int, language: str = "en") -> str:
+    """Give a large count with a mark after its thousands.
+
+    Example:
+        >>> in_thousands(4000), in_thousands(96)
+        ('4,000', '96')
+    """
+    return f"{count:,}".replace(",", say("phrase", "thousands", language))
 
 
 def listed(names: Iterable[str], language: str = "en") -> str:

@@ -5,15 +5,15 @@ from string import Formatter
 import pytest
 
 from wintertight.errors import ChoiceError
-from wintertight.wording.catalogue import LANGUAGES, Catalogue, say, say_best
+from wintertight.wording.catalogue import LANGUAGES, Catalogue, catalogue, say, say_best
 from wintertight.wording.english import ENGLISH
 
 
-def differences(catalogue: Catalogue) -> list[str]:
+def differences(other: Catalogue) -> list[str]:
     """Give what a catalogue has missing, surplus or with other names in braces than English."""
-    found = [f"subject {s}" for s in sorted(set(catalogue) ^ set(ENGLISH))]
-    for subject in sorted(set(catalogue) & set(ENGLISH)):
-        ours, theirs = ENGLISH[subject], catalogue[subject]
+    found = [f"subject {s}" for s in sorted(set(other) ^ set(ENGLISH))]
+    for subject in sorted(set(other) & set(ENGLISH)):
+        ours, theirs = ENGLISH[subject], other[subject]
         found += [f"{subject}/{k} missing" for k in sorted(set(ours) - set(theirs))]
         found += [f"{subject}/{k} surplus" for k in sorted(set(theirs) - set(ours))]
         found += [
@@ -32,7 +32,7 @@ def names_in(sentence: str) -> set[str]:
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_a_language_is_complete(language: str) -> None:
     """Guards that no key is missing or surplus in any language, and that the names fit."""
-    assert differences(LANGUAGES[language]) == []
+    assert differences(catalogue(language)) == []
 
 
 def test_a_missing_and_a_surplus_key_are_found() -> None:

@@ -5,7 +5,7 @@ from types import MappingProxyType
 
 CAUTIONS: Mapping[str, str] = MappingProxyType(
     {
-        "hot water": "Brûlures : laisser refroidir le chauffe-eau avant de l'ouvrir.",
+        "hot water": "Brûlures : laisser refroidir avant d'ouvrir.",
         "plug under pressure": (
             "Laisser refroidir le chauffe-eau et ouvrir un robinet avant de sortir le bouchon : eau"
             " brûlante sous pression. Le manuel du véhicule a le dernier mot."
@@ -32,40 +32,40 @@ CAUTIONS: Mapping[str, str] = MappingProxyType(
             " marquer, arrêter."
         ),
         "sewer hose apart": (
-            "Le tuyau d'eaux usées et ses gants ne touchent rien qui porte de l'eau potable. Se"
-            " laver les mains."
+            "Tuyau de vidange et gants ne touchent rien qui porte de l'eau potable. Se laver les"
+            " mains."
         ),
         "right product": (
             "Lire l'étiquette : fait pour les conduites d'eau potable, non dilué. Jamais d'antigel"
             " de moteur : l'éthylène glycol est un poison."
         ),
         "face clear of the inlet": (
-            "Visage à l'écart de la prise d'eau : elle gicle tant que le clapet est enfoncé."
+            "Visage à l'écart de la prise : elle gicle tant que le clapet est enfoncé."
         ),
         "waste antifreeze": (
             "L'antigel va dans le réservoir d'eaux usées ou à une station de vidange, jamais par"
             " terre ; la règle locale décide. Tenir les bidons loin des enfants et des animaux."
         ),
-        "pink proves little": "La couleur prouve peu : un antigel trop faible l'a aussi.",
+        "pink proves little": "La couleur prouve peu : un antigel faible l'a.",
     }
 )
 
 HAZARDS: Mapping[str, str] = MappingProxyType(
     {
         "plug under pressure": (
-            "Le bouchon sortirait sous pression : d'abord fermer l'eau, couper la pompe et ouvrir"
+            "Le bouchon sortirait sous pression : d'abord fermer l'eau, arrêter la pompe et ouvrir"
             " un robinet."
         ),
         "plug while hot": (
-            "Le bouchon sortirait d'un chauffe-eau en marche : d'abord couper la chauffe et laisser"
-            " refroidir."
+            "Le bouchon sortirait d'un chauffe-eau en marche : d'abord couper le chauffage et"
+            " laisser refroidir."
         ),
         "heat without water": (
             "On chaufferait le chauffe-eau vide ou en bypass : le remplir, et laisser couler un"
-            " robinet d'eau chaude à plein jet, sans air, avant de rallumer la chauffe."
+            " robinet d'eau chaude à plein jet, sans air, avant de rallumer le chauffage."
         ),
         "heater drained while heated": (
-            "On viderait le chauffe-eau pendant qu'il chauffe : couper la chauffe."
+            "On viderait le chauffe-eau pendant qu'il chauffe : couper le chauffage."
         ),
         "spirit by a flame": (
             "Ce produit peut prendre feu, et un brûleur est allumé : d'abord éteindre toute flamme."
@@ -79,7 +79,7 @@ HAZARDS: Mapping[str, str] = MappingProxyType(
             " soit dégelé, plein, et que l'eau y coule."
         ),
         "bowl under pressure": (
-            "On ouvrirait le bol sous pression : d'abord couper la pompe et ouvrir un robinet."
+            "On ouvrirait le bol sous pression : d'abord arrêter la pompe et ouvrir un robinet."
         ),
     }
 )

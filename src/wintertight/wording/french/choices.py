@@ -43,7 +43,7 @@ BUYING: Mapping[str, str] = MappingProxyType(
             "Sa composition n'est pas indiquée, il peut donc prendre feu : ni flamme ni veilleuse"
             " pendant qu'on l'utilise."
         ),
-        "none suits": "Aucun antigel de la liste n'est montré comme convenant à {low}.",
+        "none suits": "Rien ne montre qu'un antigel de la liste convienne à {low}.",
     }
 )
 """How much to take, what it costs, and whether it is there."""
@@ -70,7 +70,7 @@ ORDERS: Mapping[str, str] = MappingProxyType(
 
 STOP_RULES: Mapping[str, str] = MappingProxyType(
     {
-        "as planned": "Prolonger comme prévu prend {volume_m3} en {running_s} de coulée.",
+        "as planned": "Le temps en plus comme prévu prend {volume_m3} en {running_s} de coulée.",
         "first colour: bursts": (
             "S'arrêter à la première couleur laisserait le gel faire éclater"
             " {bursting}{doubtful_too}."

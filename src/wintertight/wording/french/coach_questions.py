@@ -152,7 +152,8 @@ SISTER: Mapping[str, str] = MappingProxyType(
         "ask": "À demander ou à regarder avant de s'y fier :",
         "head": "Faite d'après la fiche de {sister}, un véhicule de même plan.",
         "head next": (
-            "Ce qui a été mesuré là-bas compte comme moins sûr ici. À demander avant de s'y fier :"
+            "Ce qui a été mesuré là-bas compte comme moins certain ici. À demander avant de s'y"
+            " fier :"
         ),
         "number": "Son numéro et son nom : sont-ils justes sur la fiche ?",
         "vin": "Le numéro du véhicule : le lire sur la plaque.",

@@ -23,8 +23,7 @@ FLEET: Mapping[str, str] = MappingProxyType(
         ),
         "in all": "En tout ({count})",
         "all safe": (
-            "protection comme prévu, une fois toutes les étapes faites ; ne vaut plus dès que de"
-            " l'eau coule"
+            "protection comme prévu, toutes étapes faites ; sans valeur dès que l'eau coule"
         ),
         "all gap": "avec un élément que le gel ferait éclater",
         "all unproven": "avec un élément sans preuve, et aucun que le gel ferait éclater",

@@ -35,7 +35,7 @@ SHORT: Mapping[str, str] = MappingProxyType(
         "low point open": "un point bas resté ouvert",
         "suction leak": "de l'air aspiré par la pompe",
         "jug dry": "un bidon qui s'est vidé",
-        "weak product": "un antigel trop faible ou mauvais",
+        "weak product": "un antigel faible ou le mauvais antigel",
         "filter left in": "une cartouche restée en place",
         "branch shut": "une branche restée fermée",
         "failed check": "un clapet anti-retour qui laisse revenir l'eau",
@@ -50,7 +50,7 @@ SHORT: Mapping[str, str] = MappingProxyType(
 SIGHTS: Mapping[str, str] = MappingProxyType(
     {
         "colour": "couleur {value} ({outlet})",
-        "run on": "prolongation de {value} ({outlet})",
+        "run on": "temps en plus : {value} ({outlet})",
         "jugs": "{value} partis des bidons",
         "strength": "{value} de ce que dit l'étiquette dans un gobelet ({outlet})",
         "beside the jug": "{value} de la force du bidon dans un gobelet ({outlet})",
@@ -92,8 +92,8 @@ PIECES: Mapping[str, str] = MappingProxyType(
             "Si c'est le cas : la faire couler comme le dit la feuille, puis refaire les suivantes."
         ),
         "cure: longer line": (
-            "Si c'est le cas : prolonger davantage à ses sorties, et inscrire sa longueur sur la"
-            " fiche."
+            "Si c'est le cas : faire couler plus longtemps à ses sorties, et inscrire sa longueur"
+            " sur la fiche."
         ),
         "cure: water run since": "Si c'est le cas : refaire couler de l'antigel dedans.",
         "cure: something else": "Alors prendre un gobelet à chaque robinet, et le geler.",
@@ -110,7 +110,7 @@ PIECES: Mapping[str, str] = MappingProxyType(
             "Les visites d'avant n'apprennent rien ici : elles ne vont avec aucun travail fait"
             " comme au compte rendu."
         ),
-        "habit": "Ici, la prolongation fait {percent} de ce que demande la feuille.",
+        "habit": "Ici, le temps en plus fait {percent} de ce que demande la feuille.",
         "line": "Conduite ({part}) : {low} à {high} ; la fiche seule disait {was}.",
         "range": "{low} à {high}",
         "not here": (

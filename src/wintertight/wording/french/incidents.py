@@ -14,15 +14,15 @@ CAUSES: Mapping[str, str] = MappingProxyType(
             " {steps}. Ce qui n'est pas noté compte comme non fait."
         ),
         "missed: elsewhere": (
-            "D'après le compte rendu, cela restait à éclater à {low_degC}. {reason} Aucune étape ne"
-            " manque sur l'élément lui-même ; non fait ailleurs : {steps}."
+            "D'après le compte rendu, cela restait voué à éclater à {low_degC}. {reason} Aucune"
+            " étape ne manque sur l'élément lui-même ; non fait ailleurs : {steps}."
         ),
         "missed: gap": (
-            "D'après le compte rendu, cela restait à éclater à {low_degC}, sans qu'aucune étape ne"
-            " manque. {reason}"
+            "D'après le compte rendu, cela restait voué à éclater à {low_degC}, sans qu'aucune"
+            " étape ne manque. {reason}"
         ),
         "missed: as planned": (
-            "D'après le compte rendu, et d'après le plan lui-même, cela restait à éclater à"
+            "D'après le compte rendu, et d'après le plan lui-même, cela restait voué à éclater à"
             " {low_degC}. {reason}"
         ),
         "missed: proven": "D'après le compte rendu, la preuve était faite jusqu'à {low_degC}.",
@@ -179,7 +179,7 @@ INCIDENT: Mapping[str, str] = MappingProxyType(
         "step said": "étape {n} ({step}), {result} à la ligne {event}",
         "step unsaid": "étape {n} ({step})",
         "result skipped": "sautée",
-        "result failed": "manquée",
+        "result failed": "en échec",
         "result not on this coach": "dite absente de ce véhicule",
         "limits": (
             "Des faits pour ne font pas une preuve, et aucune cause n'est une personne. Le compte"

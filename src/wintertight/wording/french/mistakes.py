@@ -86,8 +86,8 @@ MISTAKES: Mapping[str, str] = MappingProxyType(
             " jusqu'au bidon suivant, et personne ne refait couler cette sortie"
         ),
         "weak product": (
-            "un bidon allongé d'eau jusqu'à en contenir {share} : chaque élément reçoit le mélange"
-            " trop faible"
+            "un bidon allongé d'eau jusqu'à en contenir {share} : chaque élément reçoit ce mélange"
+            " plus faible"
         ),
         "wrong product": (
             "un autre antigel avec la même température sur l'étiquette : personne ne sait ce qu'il"
@@ -160,7 +160,7 @@ SETTLE: Mapping[str, str] = MappingProxyType(
         "tank valve half open: empty": "la fermer jusqu'au bout et recommencer au premier robinet",
         "shower crossing": "fermer les deux poignées, et refaire couler cette douche à la fin",
         "pause button": (
-            "relâcher le bouton, fermer les deux poignées, et prolonger encore à chaque robinet"
+            "relâcher le bouton, fermer les deux poignées, et faire couler encore chaque robinet"
         ),
         "tempering valve one-sided": (
             "desserrer son raccord froid au-dessus d'un seau jusqu'à ce que la couleur vienne"
@@ -169,14 +169,15 @@ SETTLE: Mapping[str, str] = MappingProxyType(
             "le mettre pour que l'eau tourne en rond, et refaire couler cette douche"
         ),
         "low point left open": (
-            "le fermer, prolonger encore à chaque robinet, et verser une tasse dans chaque siphon"
+            "le fermer, faire couler encore chaque robinet, et verser une tasse dans chaque siphon"
         ),
         "suction leak": (
             "serrer le tuyau jusqu'à ce qu'il n'aspire plus de bulles, et refaire couler chaque"
             " robinet"
         ),
         "jug ran dry: run on": (
-            "prolonger à ce robinet jusqu'à ce que la couleur reste, comme le dit la feuille"
+            "faire couler encore ce robinet jusqu'à ce que la couleur reste, comme le dit la"
+            " feuille"
         ),
         "jug ran dry: left so": (
             "refaire couler ce robinet jusqu'à ce que la couleur reste, et ceux d'après"

@@ -18,15 +18,15 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "step": "Étape",
         "outlet": "Sortie",
         "first colour": "1re couleur",
-        "run on": "Prolonger",
+        "run on": "En plus",
         "seen": "Vue à",
-        "time this one": "à chronométrer",
+        "time this one": "chrono",
         "how to fill": (
-            "Ouvrir, guetter la couleur qui reste, compter la prolongation, fermer. Noter les deux"
-            " temps là où c'est demandé (0 : tout de suite) ; bien plus tard qu'indiqué : arrêter"
-            " et demander."
+            "Ouvrir, guetter la couleur qui reste, compter le temps en plus, fermer. Noter les deux"
+            " temps où c'est demandé (0 : tout de suite) ; bien plus tard qu'indiqué : arrêter et"
+            " demander."
         ),
-        "how to count": "Ouvrir, guetter la couleur qui reste, compter la prolongation, fermer.",
+        "how to count": "Ouvrir, guetter la couleur qui reste, compter le temps en plus, fermer.",
         "cup from jug": "Relevé : gobelet du bidon",
         "cup from tap": "du robinet",
         "jugs emptied": "Bidons vidés",
@@ -39,11 +39,11 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "not done": "Non fait",
         "not proven as recorded": "Sans preuve : à faire maintenant",
         "notes": "Bon à savoir",
-        "never skip": "ne jamais sauter",
+        "never skip": "impératif",
         "limits": "Ce que cette feuille n'est pas",
         "limits text": (
             "Calculée d'après la fiche du véhicule ; elle ne vaut que pour ce qui a vraiment été"
-            " fait. Ne vaut plus dès que de l'eau coule. Le manuel du véhicule et la règle locale"
+            " fait. Sans valeur dès que l'eau coule. Le manuel du véhicule et la règle locale"
             " passent avant cette feuille."
         ),
         "why": "Pourquoi",
@@ -63,5 +63,6 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "card": "fiche",
         "engine": "Wintertight {version}",
         "all parts": "Tous les éléments",
+        "colon": " :",
     }
 )

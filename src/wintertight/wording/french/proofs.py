@@ -8,8 +8,8 @@ from types import MappingProxyType
 
 CLAIMS: Mapping[str, str] = MappingProxyType(
     {
-        "filled": "plein d'antigel",
-        "drained": "vidange faite",
+        "filled": "remplissage à l'antigel",
+        "drained": "vidange",
         "swept": "soufflage à vide",
         "kept warm": "maintien au chaud",
         "removed": "hors du véhicule",
@@ -111,14 +111,14 @@ SETTLE: Mapping[str, str] = MappingProxyType(
         "freezes: too weak": "Vider, ou ouvrir pour que quelque chose cède.",
         "slush bursts: too weak": "Prendre un produit plus fort, ou vider.",
         "slush bursts: plain water": "Faire couler à sa sortie, ou vidanger à la main.",
-        "slush bursts": "Prolonger davantage, ou prendre un produit plus fort.",
+        "slush bursts": "Faire couler plus longtemps, ou prendre un produit plus fort.",
         "rating is too warm": "Prendre un produit dont l'étiquette promet plus de froid, ou vider.",
         "no rating": (
             "Prendre un produit dont l'étiquette indique une température, ou sa part de glycol."
         ),
         "diluted product": (
-            "Prendre un produit dont l'étiquette indique la part de glycol, ou prolonger jusqu'à ce"
-            " qu'il vienne non dilué."
+            "Prendre un produit dont l'étiquette indique la part de glycol, ou faire couler jusqu'à"
+            " ce qu'il vienne non dilué."
         ),
         "blend": "Rincer avec un seul produit.",
         "no burst curve": "Prendre un produit au propylène glycol, ou vider.",
@@ -135,20 +135,20 @@ SETTLE: Mapping[str, str] = MappingProxyType(
             "Regarder ; inscrire sur la fiche ce qu'il y a, et ce qu'il n'y a pas."
         ),
         "too few draws": (
-            "Mesurer les conduites sur son chemin et inscrire leurs longueurs, ou prolonger plus"
-            " que la feuille ne le demande."
+            "Mesurer les conduites sur son chemin et inscrire leurs longueurs, ou faire couler plus"
+            " longtemps que la feuille ne le demande."
         ),
         "product may be weaker": "Prendre un produit plus fort, ou vider.",
-        "reading is too weak": "Prolonger avec du produit neuf, et refaire le relevé.",
+        "reading is too weak": "Faire couler encore du produit neuf, et refaire le relevé.",
         "weaker than the jug": (
-            "Prolonger avec du produit neuf, et refaire le relevé à côté du bidon."
+            "Faire couler encore du produit neuf, et refaire le relevé à côté du bidon."
         ),
-        "freezes too warm": "Prolonger avec du produit neuf, et regeler un échantillon.",
-        "sample turned to slush": "Prolonger avec du produit neuf, et regeler un échantillon.",
-        "sample froze solid": "Prolonger avec du produit neuf, et regeler un échantillon.",
+        "freezes too warm": "Faire couler encore du produit neuf, et regeler un échantillon.",
+        "sample turned to slush": "Faire couler encore du produit neuf, et regeler un échantillon.",
+        "sample froze solid": "Faire couler encore du produit neuf, et regeler un échantillon.",
         "observed otherwise": "Voir plus haut ce qui trancherait ; si c'est le cas, y remédier.",
         "not pink": (
-            "Regarder ce qu'il y a dans le bidon, prolonger jusqu'à ce que la couleur reste, et"
+            "Regarder ce qu'il y a dans le bidon, faire couler jusqu'à ce que la couleur reste, et"
             " faire un relevé."
         ),
     }
@@ -180,7 +180,7 @@ EVIDENCE: Mapping[str, str] = MappingProxyType(
         "no model": "Compté comme plein d'eau : il n'y a pas de calcul pour cela.",
         "not looked at": "Compté comme plein d'eau : personne n'a regardé.",
         "nobody has looked": "Compté comme présent et plein d'eau : personne n'a regardé.",
-        "content removed": "Démontage du véhicule.",
+        "content removed": "N'est plus dans le véhicule.",
         "may be cracked": "Compté comme peut-être fissuré jusqu'à l'essai.",
         "water has run since": "Compté comme plein d'eau : de l'eau a coulé depuis.",
         "heat stays on": "Compté comme chauffé tout l'hiver.",
@@ -248,11 +248,11 @@ POCKETS: Mapping[str, str] = MappingProxyType(
 VERDICTS: Mapping[str, str] = MappingProxyType(
     {
         "safe": (
-            "Protégé comme prévu jusqu'à {low}, une fois toutes les étapes faites ; ne vaut plus"
-            " dès que de l'eau coule."
+            "Protégé comme prévu jusqu'à {low}, toutes étapes faites ; sans valeur dès que l'eau"
+            " coule."
         ),
         "safe as recorded": (
-            "Protégé d'après le compte rendu jusqu'à {low} ; ne vaut plus dès que de l'eau coule."
+            "Protégé d'après le compte rendu jusqu'à {low} ; sans valeur dès que l'eau coule."
         ),
         "gap": "PAS protégé jusqu'à {low}. Le gel ferait éclater {count} : {parts}.",
         "gap and more": "PAS protégé jusqu'à {low}. Le gel ferait éclater {count}, dont {parts}.",

@@ -5,13 +5,11 @@ from types import MappingProxyType
 
 STEPS: Mapping[str, str] = MappingProxyType(
     {
-        "heat off": "Couper la chauffe ({part}) : {sources}. Laisser refroidir.",
-        "pressure off": (
-            "Débrancher le tuyau d'eau de ville et couper la pompe. Point de branchement : {part}."
-        ),
-        "pressure off: demand pump": "Couper : {part}.",
+        "heat off": "Couper le chauffage de l'eau ({part}) : {sources}. Laisser refroidir.",
+        "pressure off": "Débrancher le tuyau d'eau de ville ({part}) et arrêter la pompe.",
+        "pressure off: demand pump": "Arrêter : {part}.",
         "open shut-off": "Ouvrir : {part} (poignée dans l'axe du tuyau).",
-        "open taps": "Ouvrir tous les robinets, eau chaude et eau froide : {parts}.",
+        "open taps": "Ouvrir tous les robinets, chaud et froid : {parts}.",
         "open tank drain": "Ouvrir la vidange : {part}.",
         "open handles": "Mettre ces poignées dans l'axe du tuyau (ouvert) : {parts}.",
         "open handles: hose": (
@@ -38,13 +36,13 @@ STEPS: Mapping[str, str] = MappingProxyType(
         ),
         "empty bowl": "{part} : dévisser le bol, le vider et le revisser sans serrer.",
         "open low points": "Ouvrir les points bas : {parts}.",
-        "open relief": "{part} : lever le levier de la soupape de sûreté et le laisser levé.",
+        "open relief": "{part} : lever le levier de la soupape, le laisser levé.",
         "plug out": "{part} : enlever le bouchon de vidange et ne pas le remettre.",
         "plug out: anode": (
             "{part} : enlever le bouchon avec son anode et ne pas le remettre. Regarder ce qui"
             " reste de l'anode."
         ),
-        "let it drain": "Laisser tout s'écouler jusqu'à ce que rien ne goutte, environ {handling}.",
+        "let it drain": "Laisser s'égoutter jusqu'au bout, environ {handling}.",
         "drain panel": (
             "{part} : mettre sur {position}, enfoncer le clapet de la prise d'eau de ville avec un"
             " outil à bout arrondi jusqu'à ce que plus rien ne coule, puis revenir sur {back}."
@@ -53,7 +51,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
             "{part} : sortir la cartouche, vider le bol et le revisser sans cartouche."
         ),
         "open rinse inlet": "Ouvrir l'entrée et laisser s'écouler : {part}.",
-        "take out": "Démonter du véhicule, vider et ranger au chaud : {part}.",
+        "take out": "Enlever du véhicule, vider et ranger au chaud : {part}.",
         "take out: bridged": (
             "Démonter, vider, et relier les deux bouts libres par un tuyau court : {part}."
         ),
@@ -68,18 +66,18 @@ STEPS: Mapping[str, str] = MappingProxyType(
         ),
         "maker's steps": "{part}, selon les étapes du fabricant : {steps}.",
         "run pump dry": (
-            "Ouvrir : {outlet}. Faire tourner {seconds}, réservoir vide, puis couper : {part}."
+            "Ouvrir : {outlet}. Faire tourner {seconds}, réservoir vide, puis arrêter : {part}."
         ),
         "empty waste tanks": "À une station de vidange, vider, rincer et refermer : {parts}.",
-        "shut everything": "Fermer tous les robinets et tous les points bas : {parts}.",
+        "shut everything": "Tout fermer : {parts}.",
         "set bypass": "Mettre le chauffe-eau en bypass. {handles}",
         "close heater": (
-            "Pas de bypass. {part} : remettre le bouchon et rabaisser le levier de la soupape de"
-            " sûreté. L'appareil reste vide."
+            "Pas de bypass. {part} : remettre le bouchon et rabaisser le levier de la soupape."
+            " L'appareil reste vide."
         ),
         "close heater: filled": (
-            "Pas de bypass. {part} : remettre le bouchon et rabaisser le levier de la soupape de"
-            " sûreté. L'appareil sera rempli."
+            "Pas de bypass. {part} : remettre le bouchon et rabaisser le levier de la soupape."
+            " L'appareil sera rempli."
         ),
         "air on": (
             "{handles} Brancher le tuyau d'air, régulateur réglé à {regulator_Pa}, pas plus :"
@@ -115,36 +113,36 @@ STEPS: Mapping[str, str] = MappingProxyType(
         ),
         "open diverter": "{part} : mettre de façon que l'eau tourne en rond au lieu de sortir.",
         "close diverter": "{part} : remettre comme avant.",
-        "pump on": "Mettre en marche : {part}. Ne jamais laisser un bidon se vider.",
+        "pump on": "Démarrer : {part}. Ne jamais mettre un bidon à sec.",
         "hand pump on": (
             "{handles} Brancher la pompe à main ({part}) et plonger son tuyau dans un bidon plein"
             " de {product}."
         ),
         "run outlet": (
-            "{part} : ouvrir, laisser couler jusqu'à ce que la couleur reste ({colour}), prolonger"
-            " de {run_on}, fermer."
+            "{part} : ouvrir, laisser couler jusqu'à ce que la couleur reste ({colour}), puis"
+            " {run_on} en plus, fermer."
         ),
         "run outlet: its own way": (
-            "{part} ({how}) : laisser couler jusqu'à ce que la couleur reste ({colour}), prolonger"
-            " de {run_on}, arrêter."
+            "{part} ({how}) : laisser couler jusqu'à ce que la couleur reste ({colour}), puis"
+            " {run_on} en plus, arrêter."
         ),
         "run outlet: gravity toilet": (
-            "{part} : tenir la pédale enfoncée jusqu'à ce que la couleur reste ({colour}),"
-            " prolonger de {run_on}, lâcher."
+            "{part} : tenir la pédale enfoncée jusqu'à ce que la couleur reste ({colour}), puis"
+            " {run_on} en plus, lâcher."
         ),
         "run outlet: city inlet": (
             "{part} : enlever le tamis, enfoncer le clapet avec un outil à bout arrondi jusqu'à ce"
-            " que la couleur reste ({colour}), prolonger de {run_on}, lâcher, remettre le tamis."
+            " que la couleur reste ({colour}), puis {run_on} en plus, lâcher, remettre le tamis."
         ),
         "run outlet: low point": (
             "{part} : un seau dessous, ouvrir, laisser couler jusqu'à ce que la couleur reste"
-            " ({colour}), prolonger de {run_on}, fermer."
+            " ({colour}), puis {run_on} en plus, fermer."
         ),
         "run outlet: no colour": (
             "{part} : ouvrir. D'après le calcul, la couleur ne vient pas en {volume}. Si elle ne"
             " vient pas, fermer et compter comme non rempli."
         ),
-        "pump off": "Couper : {part}.",
+        "pump off": "Arrêter : {part}.",
         "hand pump off": "Débrancher la pompe à main : {part}.",
         "leave taps open": "Rouvrir les robinets et les laisser ouverts : {parts}.",
         "work pedal": "Appuyer une fois sur la pédale : {part}.",
@@ -177,15 +175,13 @@ STEPS: Mapping[str, str] = MappingProxyType(
             " ce que cela demandera."
         ),
         "take reading": (
-            "Faire le relevé d'un gobelet du bidon et d'un gobelet du robinet d'eau chaude le plus"
-            " éloigné, avec le même instrument, fait pour ce produit."
+            "Relever un gobelet du bidon et un du robinet chaud le plus éloigné, même instrument,"
+            " fait pour ce produit."
         ),
         "hang tag for the night": (
-            "Suspendre l'étiquette au robinet principal : pour cette nuit froide seulement."
+            "Étiquette au robinet principal : pour cette nuit froide seulement."
         ),
-        "hang tag": (
-            "Suspendre l'étiquette au robinet principal : ne vaut plus dès que de l'eau coule."
-        ),
+        "hang tag": "Étiquette au robinet principal : nulle dès que l'eau coule.",
         "added setting": "{part} : réglage changé, en plus de ce que demande la feuille.",
         "added run": "{part} : coulée de plus, en plus de ce que demande la feuille.",
         "added pour": "{part} : antigel versé en plus.",
@@ -231,7 +227,7 @@ WHY: Mapping[str, str] = MappingProxyType(
         "set bypass": "Sinon le chauffe-eau avale l'antigel du côté chaud.",
         "close heater": "Sinon tout sort par son bouchon ouvert.",
         "close heater: filled": "Sinon l'antigel s'en écoule.",
-        "air on": "L'air chasse ce que la pente laisse.",
+        "air on": "L'air chasse ce qui ne s'écoule pas tout seul.",
         "blow outlet": (
             "Seul le chemin vers l'unique sortie ouverte a de l'air assez rapide pour emporter"
             " l'eau."
@@ -245,7 +241,7 @@ WHY: Mapping[str, str] = MappingProxyType(
             "Elle pousse l'antigel à chaque sortie, là où la pompe du véhicule ne peut pas tourner."
         ),
         "run outlet": (
-            "La première couleur est encore faible ; la prolongation rend la conduite assez"
+            "La première couleur est encore faible ; le temps en plus rend la conduite assez"
             " concentrée."
         ),
         "pump off": "On ouvre ensuite les robinets ; rien ne doit suivre.",
@@ -288,9 +284,9 @@ HOW_TO_OPEN: Mapping[str, str] = MappingProxyType(
         "membrane filter": "conduite débranchée, dans un seau",
         "capped tee": "bouchon enlevé, un seau dessous",
         "prepared stub": "bouchon enlevé, un seau dessous",
-        "outside shower": "gâchette de la pomme bloquée",
-        "outside kitchen": "gâchette de la pomme bloquée",
-        "city inlet": "tamis enlevé ; enfoncer le clapet avec un outil à bout arrondi",
+        "outside shower": "gâchette bloquée",
+        "outside kitchen": "gâchette bloquée",
+        "city inlet": "tamis enlevé ; clapet enfoncé, outil arrondi",
         "low point": "un seau dessous",
     }
 )
@@ -321,7 +317,7 @@ PHRASES: Mapping[str, str] = MappingProxyType(
             " d'antigel et garderait encore {share} d'eau ; vidé, il prend {own_m3}, ce qu'il"
             " contient."
         ),
-        "shared hose": "ne compter que la couleur qui reste",
+        "shared hose": "seule compte celle qui reste",
         "note": "({note})",
         "reach": "{part} : {how}",
         "behind": "derrière : {panel}",
@@ -333,8 +329,11 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "colour about": "environ {time}",
         "never": "pas attendue",
         "share under": "moins de {share}",
+        "per cent": "{number} %",
+        "thousands": "\N{NARROW NO-BREAK SPACE}",
         "and": "{first} et {last}",
         "comma": ", ",
+        "semicolon": " ; ",
         "more": "{parts}, et {count} de plus",
         "cups one": "1 tasse",
         "cups many": "{count} tasses",
@@ -345,7 +344,7 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "parts many": "{count} éléments",
         "water ran at": "De l'eau a coulé depuis : {parts}.",
         "water stands in": "De l'eau a été versée depuis : {parts}.",
-        "void are": "Ne vaut plus : ce qui était dit de {count}.",
+        "void are": "Sans valeur : ce qui était dit de {count}.",
         "as it stands": "En l'état : {verdict} Le plan ci-dessous y remédie.",
         "holds": (
             "Tient {time} à {low} dès la première minute, en partant de {start}, et pas plus. Cède"
