@@ -9,11 +9,11 @@ from wintertight.wording.catalogue import LANGUAGES, Catalogue, catalogue, say, 
 from wintertight.wording.english import ENGLISH
 
 
-def differences(other: Catalogue) -> list[str]:
+def differences(catalogue: Catalogue) -> list[str]:
     """Give what a catalogue has missing, surplus or with other names in braces than English."""
-    found = [f"subject {s}" for s in sorted(set(other) ^ set(ENGLISH))]
-    for subject in sorted(set(other) & set(ENGLISH)):
-        ours, theirs = ENGLISH[subject], other[subject]
+    found = [f"subject {s}" for s in sorted(set(catalogue) ^ set(ENGLISH))]
+    for subject in sorted(set(catalogue) & set(ENGLISH)):
+        ours, theirs = ENGLISH[subject], catalogue[subject]
         found += [f"{subject}/{k} missing" for k in sorted(set(ours) - set(theirs))]
         found += [f"{subject}/{k} surplus" for k in sorted(set(theirs) - set(ours))]
         found += [

@@ -57,9 +57,9 @@ SIGHTS: Mapping[str, str] = MappingProxyType(
         "strength: jug": "{value} de ce que dit l'étiquette dans le bidon lui-même",
         "none": "pas de couleur ({outlet})",
         "untimed": "aucun temps noté là où il en fallait un ({outlet})",
-        "as recorded": "{seen} ; selon le compte rendu, attendu {expected}",
-        "and if so": "{seen} ; selon le compte rendu, attendu {expected} ; dans ce cas-ci, {if_so}",
-        "nothing expected": "{seen} ; selon le compte rendu, rien n'est attendu",
+        "as recorded": "{seen}, attendu {expected} selon le compte rendu",
+        "and if so": "{seen}, attendu {expected} selon le compte rendu, {if_so} dans ce cas-ci",
+        "nothing expected": "{seen}, rien n'est attendu selon le compte rendu",
         "after": "après {time}",
         "at once": "tout de suite",
         "none expected": "rien",
@@ -76,7 +76,7 @@ PIECES: Mapping[str, str] = MappingProxyType(
         "strange": "Étrange : {sights}.",
         "cup": (
             "Pour trancher : un gobelet pris ici : {outlet}. S'il a {here} de la force du bidon,"
-            " c'est la première cause ; {there}, la seconde."
+            " c'est la première cause ; s'il en a {there}, la seconde."
         ),
         "look": "Pour trancher : regarder ceci : {part}.",
         "eyes": (

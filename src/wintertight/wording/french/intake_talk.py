@@ -23,14 +23,14 @@ CHOICES: Mapping[str, str] = MappingProxyType(
         "heater: tank of 16 gal": "réservoir de 16 gal",
         "heater: on-demand heater": "chauffe-eau instantané, sans réservoir",
         "heater: hydronic coil": "serpentin hydronique, sur le chauffage ou le moteur",
-        "heater: no heater": "pas de chauffe-eau",
+        "heater: no heater": "aucun chauffe-eau",
         "bypass: three valves": "trois vannes",
         "bypass: one valve and checks": "une vanne, et des clapets anti-retour font le reste",
-        "bypass: no bypass": "pas de bypass",
+        "bypass: no bypass": "aucun bypass",
         "baths: one bath": "une salle de bain",
         "baths: two baths": "deux salles de bain",
         "baths: one and a half": "une et demie",
-        "baths: no bath": "pas de salle de bain",
+        "baths: no bath": "aucune salle de bain",
         "appliances: ice maker": "machine à glaçons",
         "appliances: door dispenser": "distributeur dans la porte du réfrigérateur",
         "appliances: dishwasher": "lave-vaisselle",
@@ -41,7 +41,7 @@ CHOICES: Mapping[str, str] = MappingProxyType(
         "antifreeze inlet: hose with a valve": "un tuyau avec sa propre vanne",
         "antifreeze inlet: three-way valve": "une vanne à trois voies",
         "antifreeze inlet: service panel": "un panneau de service dans le compartiment",
-        "antifreeze inlet: no inlet": "pas d'entrée",
+        "antifreeze inlet: no inlet": "aucune entrée",
         "water treatment: filter housing": "boîtier de filtre (une cuve)",
         "water treatment: membrane filter": "filtre à membrane (osmose inverse)",
         "water treatment: softener": "adoucisseur",
@@ -99,7 +99,10 @@ NOT_UNDERSTOOD: Mapping[str, str] = MappingProxyType(
         ),
         "yes or no": "« {typed} » n'est ni oui ni non. Tapez o ou n.",
         "unit missing": "{typed} quoi ? Tapez-le avec son unité, comme {example}.",
-        "no quantity": "« {typed} » ne se lit pas. Tapez un nombre et son unité, comme {example}.",
+        "no quantity": (
+            "« {typed} » ne se lit pas. Tapez un nombre, avec un point et non une virgule, et son"
+            " unité, comme {example}."
+        ),
         "outside": (
             "{typed} est difficile à croire : attendu {least} à {most_size}. Regardez de nouveau."
         ),
@@ -159,3 +162,14 @@ TALK: Mapping[str, str] = MappingProxyType(
     }
 )
 """What is said between the questions."""
+
+TYPED: Mapping[str, str] = MappingProxyType(
+    {
+        "yes": "oui, o",
+        "no": "non, n",
+        "none": "aucun, aucune, rien, non, n, 0",
+        "unseen": "-, pas regardé, pas vu, personne n'a regardé",
+        "between": "et",
+    }
+)
+"""What people type, parted by commas: accents and capitals do not count."""

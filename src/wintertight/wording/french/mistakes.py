@@ -111,8 +111,8 @@ MISTAKES: Mapping[str, str] = MappingProxyType(
 OUTCOMES: Mapping[str, str] = MappingProxyType(
     {
         "same": "cela n'aggrave rien",
-        "gap": "le gel ferait éclater : {parts}",
-        "unproven": "personne ne pourrait répondre de ceci : {parts}",
+        "gap": "éclatement par le gel ({parts})",
+        "unproven": "personne ne pourrait en répondre ({parts})",
         "hazard": "il en vient un ordre qui est refusé ({hazard})",
         "doubtful": "personne ne pourrait répondre de {parts} en plus",
         "water": "il reste {volume} d'eau",

@@ -78,7 +78,7 @@ PLACES: Mapping[str, str] = MappingProxyType(
         "yard": "terrain de remisage",
         "driveway": "entrée de garage",
         "before": "Avant le créneau, sur le parc",
-        "waits": "Jusqu'à {time} sans rien faire.",
+        "waits": "Prend jusqu'à {time} sans qu'on s'en occupe.",
         "advised": "Seulement conseillé.",
         "assumed": "Ce que personne n'a noté est pris comme d'habitude dans un tel lieu.",
     }

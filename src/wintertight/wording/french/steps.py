@@ -72,11 +72,11 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "shut everything": "Tout fermer : {parts}.",
         "set bypass": "Mettre le chauffe-eau en bypass. {handles}",
         "close heater": (
-            "Pas de bypass. {part} : remettre le bouchon et rabaisser le levier de la soupape."
+            "Pas de bypass ({part}) : remettre le bouchon et rabaisser le levier de la soupape."
             " L'appareil reste vide."
         ),
         "close heater: filled": (
-            "Pas de bypass. {part} : remettre le bouchon et rabaisser le levier de la soupape."
+            "Pas de bypass ({part}) : remettre le bouchon et rabaisser le levier de la soupape."
             " L'appareil sera rempli."
         ),
         "air on": (
@@ -326,12 +326,15 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "screws many": "{count} vis",
         "notes": "{first} ; {last}",
         "colour at once": "tout de suite",
-        "colour about": "environ {time}",
+        "colour about": "env. {time}",
         "never": "pas attendue",
         "share under": "moins de {share}",
         "per cent": "{number} %",
         "thousands": "\N{NARROW NO-BREAK SPACE}",
         "and": "{first} et {last}",
+        "and: i": "{first} et {last}",
+        "and: hi": "{first} et {last}",
+        "and: hie": "{first} et {last}",
         "comma": ", ",
         "semicolon": " ; ",
         "more": "{parts}, et {count} de plus",
@@ -352,12 +355,12 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         ),
         "holds on": "Plus rien ne gèle avec dommage à {low} : ce sursis n'a pas de fin.",
         "bring nothing": "Pas besoin d'antigel.",
-        "bring": "Apporter {jugs} de {product} ({size} chacun).",
+        "bring": "Apporter {jugs} de {product} ({size} par bidon).",
         "bring and have one": (
-            "Apporter {jugs} de {product} ({size} chacun), en avoir 1 en réserve."
+            "Apporter {jugs} de {product} ({size} par bidon), en avoir 1 en réserve."
         ),
         "bring and have more": (
-            "Apporter {jugs} de {product} ({size} chacun), en avoir {spare} en réserve."
+            "Apporter {jugs} de {product} ({size} par bidon), en avoir {spare} en réserve."
         ),
         "minutes": "Environ {time} de travail.",
         "minutes: thaw": (
