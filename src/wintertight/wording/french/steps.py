@@ -9,6 +9,9 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "pressure off": "Débrancher le tuyau d'eau de ville ({part}) et arrêter la pompe.",
         "pressure off: demand pump": "Arrêter : {part}.",
         "open shut-off": "Ouvrir : {part} (poignée dans l'axe du tuyau).",
+        "open bypass to drain": (
+            "Ouvrir pendant la vidange : {part} (poignée dans l'axe du tuyau)."
+        ),
         "open taps": "Ouvrir tous les robinets, chaud et froid : {parts}.",
         "open tank drain": "Ouvrir la vidange : {part}.",
         "open handles": "Mettre ces poignées dans l'axe du tuyau (ouvert) : {parts}.",
@@ -194,6 +197,9 @@ WHY: Mapping[str, str] = MappingProxyType(
         "heat off": "Un chauffe-eau vide que l'on chauffe est perdu.",
         "pressure off": "Rien ne doit pousser de l'eau dans des conduites que l'on vide.",
         "open shut-off": "Ce qui est fermé ne se remplit pas.",
+        "open bypass to drain": (
+            "Le côté chaud n'a pas de point bas à lui : il se vide par la dérivation."
+        ),
         "open taps": "L'eau ne s'écoule que là où l'air peut entrer.",
         "open tank drain": "L'eau laissée dans le réservoir finit à la pompe.",
         "open handles": (
