@@ -3,6 +3,7 @@
 # ruff: noqa: PLC0415 - heavy layers load only with their command, so that help stays quick
 
 from dataclasses import dataclass
+from pathlib import Path
 from typing import TYPE_CHECKING, Annotated, Any
 
 import typer
@@ -23,7 +24,7 @@ from wintertight.cli.options import (
 from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, air_of, place_named, product_for, shop_list
 from wintertight.cli.visits import earlier_visits
 from wintertight.cli.written import can_be_written, write_whole
-from wintertight.errors import Place, QuantityError
+from wintertight.errors import InputError, Place, QuantityError
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
@@ -55,10 +56,14 @@ def plan(  # noqa: PLR0913 - one parameter for each option
         str, typer.Option("--units", metavar="us|metric", help="units of screen and job sheet")
     ] = "us",
     paper: Annotated[
-        str, typer.Option("--paper", metavar="us-letter|a4", help="paper of the job sheet")
+        str, typer.Option("--paper", metavar="us-letter|a4", help="paper of both")
     ] = "us-letter",
     pdf: Annotated[
         str | None, typer.Option("--pdf", metavar="FILE", help="write the job sheet there")
+    ] = None,
+    guide: Annotated[
+        str | None,
+        typer.Option("--guide", metavar="FILE", help="write the guide for its owner there"),
     ] = None,
     every: Annotated[bool, typer.Option("--all", help="name every part on the screen")] = False,
     quick: Annotated[
@@ -98,8 +103,7 @@ def plan(  # noqa: PLR0913 - one parameter for each option
 
     spoken, system = language_named(language), system_named(units)
     sheet = _paper(paper)
-    if pdf is not None:
-        can_be_written(pdf, "--pdf")
+    _can_be_written(pdf, guide)
     read = load_card(card)
     low_degC = design_low_degC(read, card, low)
     sold, list_file = shop_list(shop, card)
@@ -120,6 +124,10 @@ def plan(  # noqa: PLR0913 - one parameter for each option
         from wintertight.documents.job_sheet import job_sheet_pdf
 
         write_whole(pdf, "--pdf", job_sheet_pdf(planned, spoken, sheet, system))
+    if guide is not None:
+        from wintertight.documents.owner_guide import owner_guide_pdf
+
+        write_whole(guide, "--guide", owner_guide_pdf(planned, spoken, sheet, system))
     status = NOT_SAFE if strict and planned.verdict != "safe" else SAFE_TO_LEAVE
     if as_json:
         sold_by = {"shop": {"name": sold.name, "list": list_file}}
@@ -135,6 +143,8 @@ def plan(  # noqa: PLR0913 - one parameter for each option
         said.append(BUNDLED_NOTE)
     if pdf is not None:
         said.append(f"Job sheet: {pdf}")
+    if guide is not None:
+        said.append(f"Owner's guide: {guide}")
     return Answer("\n".join(said), status)
 
 
@@ -226,6 +236,16 @@ def _said(  # noqa: PLR0913 - a plan and how to say it
 
         told = wrong_settings_screen(planned, outcomes_of(planned), spoken, system)
         yield from ("", told or wrong_settings_none(spoken), "")
+
+
+def _can_be_written(pdf: str | None, guide: str | None) -> None:
+    """Refuse, before any work is done, papers that could not be written or are one file."""
+    for file, option in ((pdf, "--pdf"), (guide, "--guide")):
+        if file is not None:
+            can_be_written(file, option)
+    if pdf is not None and guide is not None and Path(pdf).resolve() == Path(guide).resolve():
+        message = "the job sheet is to stand there; expected another file; nothing was written"
+        raise InputError(message, Place(guide, field="--guide"))
 
 
 def _names(written: str | None) -> list[str]:
