@@ -71,9 +71,12 @@ class PlanFiles:
             write_whole(self.pdf, "--pdf", job_sheet_pdf(plan, language, paper, system))
             yield f"Job sheet: {self.pdf}"
         if self.guide is not None:
+            from wintertight.documents.guide_pictures import guide_pictures
             from wintertight.documents.owner_guide import owner_guide_pdf
 
-            write_whole(self.guide, "--guide", owner_guide_pdf(plan, language, paper, system))
+            shown = guide_pictures(plan, language)
+            guide = owner_guide_pdf(plan, language, paper, system, shown)
+            write_whole(self.guide, "--guide", guide)
             yield f"Owner's guide: {self.guide}"
         if self.drawing is not None:
             from wintertight.documents.drawing.of_plan import end_picture
