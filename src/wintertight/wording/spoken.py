@@ -4,7 +4,7 @@ import math
 from collections.abc import Iterable, Mapping, Sequence
 
 from wintertight.units import Dimension, System, in_words
-from wintertight.wording.catalogue import say
+from wintertight.wording.catalogue import say, say_best
 
 _BY_ENDING: tuple[tuple[str, Dimension], ...] = (
     ("_degC", "temperature"),
@@ -72,6 +72,9 @@ def share_in_words(share: float, language: str = "en") -> str:
 def listed(names: Iterable[str], language: str = "en") -> str:
     """Join names: "a", "a and b", "a, b and c".
 
+    Some languages have another "and" before some sounds: "and: i" is said before a name that
+    begins with i, where longer beginnings do not say otherwise.
+
     Example:
         >>> listed(["taps", "traps", "tanks"])
         'taps, traps and tanks'
@@ -80,7 +83,9 @@ def listed(names: Iterable[str], language: str = "en") -> str:
     if len(some) <= 1:
         return "".join(some)
     first = say("phrase", "comma", language).join(some[:-1])
-    return say("phrase", "and", language, first=first, last=some[-1])
+    last = some[-1]
+    beginnings = tuple(last[:letters].casefold() for letters in (3, 2, 1))
+    return say_best("phrase", "and", beginnings, language, first=first, last=last)
 
 
 def some_of(names: Sequence[str], most: int, language: str = "en") -> str:

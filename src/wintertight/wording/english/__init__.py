@@ -92,5 +92,6 @@ ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "choice": intake_talk.CHOICES,
         "not understood": intake_talk.NOT_UNDERSTOOD,
         "talk": intake_talk.TALK,
+        "typed": intake_talk.TYPED,
     }
 )

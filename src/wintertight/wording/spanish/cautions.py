@@ -5,7 +5,7 @@ from types import MappingProxyType
 
 CAUTIONS: Mapping[str, str] = MappingProxyType(
     {
-        "hot water": "Quemaduras: deje enfriar el calentador antes de abrirlo.",
+        "hot water": "Quemaduras: deje enfriar antes de abrir.",
         "plug under pressure": (
             "Deje enfriar el calentador y abra una llave antes de sacar el tapón: agua hirviente a"
             " presión. El manual de la casa rodante tiene la última palabra."
@@ -31,23 +31,19 @@ CAUTIONS: Mapping[str, str] = MappingProxyType(
             " deténgase."
         ),
         "sewer hose apart": (
-            "La manguera de drenaje y sus guantes no tocan nada que lleve agua potable. Lávese"
-            " las manos."
+            "La manguera de drenaje y sus guantes no tocan nada que lleve agua potable. Lávese las"
+            " manos."
         ),
         "right product": (
-            "Lea la etiqueta: para líneas de agua potable, sin diluir. Nunca anticongelante"
-            " de motor: el etilenglicol es veneno."
+            "Lea la etiqueta: para líneas de agua potable, sin diluir. Nunca anticongelante de"
+            " motor: el etilenglicol es veneno."
         ),
-        "face clear of the inlet": (
-            "La cara lejos de la toma: salpica mientras se oprime la válvula de retención."
-        ),
+        "face clear of the inlet": ("Aparte la cara de la toma: salpica al oprimir."),
         "waste antifreeze": (
-            "El anticongelante va al tanque de aguas residuales o a una estación de descarga,"
-            " nunca al suelo; decide el reglamento local. Garrafas lejos de niños y mascotas."
+            "El anticongelante va al tanque residual o a una estación de descarga, nunca al suelo;"
+            " decide el reglamento local. Garrafas lejos de niños y mascotas."
         ),
-        "pink proves little": (
-            "El color comprueba poco: el anticongelante débil también lo tiene."
-        ),
+        "pink proves little": ("El color dice poco: también lo da el débil."),
     }
 )
 
@@ -72,8 +68,8 @@ HAZARDS: Mapping[str, str] = MappingProxyType(
             " llama."
         ),
         "pressure on ice": (
-            "Puede haber hielo en las líneas: ni bomba, ni aire, ni presión de agua antes de que"
-            " se haya descongelado."
+            "Puede haber hielo en las líneas: ni bomba, ni aire, ni presión de agua antes de que se"
+            " haya descongelado."
         ),
         "heat on ice": (
             "Puede haber hielo en el calentador: ni quemador ni resistencia antes de que esté"

@@ -22,7 +22,7 @@ KINDS: Mapping[str, str] = MappingProxyType(
         "softener": "suavizador de agua",
         "UV sleeve": "funda de lámpara UV",
         "membrane filter": "filtro de membrana",
-        "city inlet": "toma de agua de la red",
+        "city inlet": "toma de agua de red",
         "ball valve": "válvula",
         "check valve": "válvula de retención",
         "three-way valve": "válvula de tres vías",
@@ -32,8 +32,8 @@ KINDS: Mapping[str, str] = MappingProxyType(
         "tank heater": "calentador de agua",
         "on-demand heater": "calentador de agua de paso",
         "hydronic coil": "serpentín hidrónico",
-        "kitchen tap": "llave de la cocina",
-        "lavatory tap": "llave del lavabo",
+        "kitchen tap": "llave de cocina",
+        "lavatory tap": "llave de lavabo",
         "shower": "ducha",
         "tub": "tina",
         "outside shower": "ducha exterior",
@@ -52,8 +52,8 @@ KINDS: Mapping[str, str] = MappingProxyType(
         "washer": "lavadora",
         "dishwasher": "lavavajillas",
         "trap": "trampa",
-        "gray tank": "tanque de aguas grises",
-        "black tank": "tanque de aguas negras",
+        "gray tank": "tanque gris",
+        "black tank": "tanque negro",
         "tank rinse": "enjuague del tanque",
         "macerator": "bomba trituradora",
     }
@@ -74,8 +74,8 @@ ROLES: Mapping[str, str] = MappingProxyType(
 
 NAMES: Mapping[str, str] = MappingProxyType(
     {
-        "hot": "{part}, lado caliente",
-        "cold": "{part}, lado frío",
+        "hot": "{part}, caliente",
+        "cold": "{part}, fría",
         "sump": "{part}, sumidero",
         "jets": "{part}, boquillas",
         "mould": "{part}, molde",

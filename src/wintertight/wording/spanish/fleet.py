@@ -23,16 +23,16 @@ FLEET: Mapping[str, str] = MappingProxyType(
         ),
         "in all": "En total ({count})",
         "all safe": (
-            "con protección según el plan, una vez hechos todos los pasos; sin validez en cuanto"
-            " corra agua"
+            "con protección según el plan, una vez hechos todos los pasos; sin validez si corre"
+            " agua"
         ),
         "all gap": "con una parte que reventaría",
         "all unproven": "con una parte sin comprobar, y ninguna que reventaría",
         "all failed": "sin plan: la ficha, o lo que pide, no se puede usar",
         "all antifreeze": "Anticongelante {volume}; trabajo {time}.",
         "separately": (
-            "Eso, si lo que sobra de una garrafa pasa a la siguiente casa rodante; {jugs} si a"
-            " cada una se le llevan las suyas."
+            "Eso, si lo que sobra de una garrafa pasa a la siguiente casa rodante; {jugs} si a cada"
+            " una se le llevan las suyas."
         ),
         "progress": "Planificando casas rodantes",
     }

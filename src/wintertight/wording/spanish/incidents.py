@@ -48,7 +48,7 @@ CAUSES: Mapping[str, str] = MappingProxyType(
             "Corrió agua por {outlets} después de la preparación para el invierno, y no llegó aquí."
         ),
         "used: pumped": (
-            "Corrió agua por {outlets}. Desde la toma de agua de la red no llegó aquí; desde el"
+            "Corrió agua por {outlets}. Desde la toma de agua de red no llegó aquí; desde el"
             " tanque de agua potable habría llegado."
         ),
         "used: below": "El agua que corrió por {outlets} desaguó aquí; cuánta, no se sabe.",

@@ -57,7 +57,7 @@ CHOICES: Mapping[str, str] = MappingProxyType(
         "mixing: tempering valve": "válvula termostática en el calentador",
         "mixing: recirculating diverter": "desviador de recirculación: un botón que ahorra agua",
         "waste side: tank rinse": (
-            "enjuague del tanque: una entrada de manguera en el tanque de aguas negras"
+            "enjuague del tanque: una entrada de manguera en el tanque negro"
         ),
         "waste side: macerator": "bomba trituradora",
         "branches: tees": "una línea con conexiones en T",
@@ -156,3 +156,14 @@ TALK: Mapping[str, str] = MappingProxyType(
     }
 )
 """What is said between the questions."""
+
+TYPED: Mapping[str, str] = MappingProxyType(
+    {
+        "yes": "sí, s",
+        "no": "no, n",
+        "none": "ninguno, ninguna, ningún, nada, no, n, 0",
+        "unseen": "-, nadie ha mirado, no se ha mirado, sin mirar",
+        "between": "y, e",
+    }
+)
+"""What people type, parted by commas: accents and capitals do not count."""

@@ -20,7 +20,7 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "first colour": "Primer color",
         "run on": "Extra",
         "seen": "Visto a",
-        "time this one": "mida el tiempo",
+        "time this one": "cronometre",
         "how to fill": (
             "Abra, espere un color que se mantenga, cuente el tiempo extra, cierre. Anote los dos"
             " tiempos donde se pide (0: enseguida); si tarda mucho más de lo indicado: pare y"
@@ -43,8 +43,8 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "limits": "Lo que esta hoja no es",
         "limits text": (
             "Calculada a partir de la ficha de la casa rodante; vale solo para lo que de verdad se"
-            " hizo. Sin validez en cuanto corra agua. El manual de la casa rodante y el reglamento"
-            " local están por encima de esta hoja."
+            " hizo. Sin validez si corre agua. El manual de la casa rodante y el reglamento local"
+            " están por encima de esta hoja."
         ),
         "why": "Por qué",
         "caution": "Cuidado",

@@ -18,7 +18,7 @@ REASONS: Mapping[str, str] = MappingProxyType(
     {
         "nothing there": "No queda nada dentro.",
         "room in the air": (
-            "Contenido al {full}, el resto es aire: lo que queda tiene lugar para crecer."
+            "{full} de líquido, el resto es aire: lo que queda tiene lugar para crecer."
         ),
         "does not freeze": "Se mantiene líquido hasta {freezing_point_degC}.",
         "freezes": "Se congela a {freezing_point_degC}, y ahí dentro nada cede.",
@@ -72,12 +72,12 @@ REASONS: Mapping[str, str] = MappingProxyType(
             " los casos si eso es exacto al 2 %."
         ),
         "reading is too weak": (
-            "Una lectura dice {share} de glicol, al menos {weakest}: demasiado débil para este"
+            "Una lectura dice {share} de glicol, {weakest} como mínimo: demasiado débil para este"
             " frío."
         ),
         "weaker than the jug": (
-            "Una lectura dice {share} de la concentración de la garrafa recién abierta, al menos"
-            " {weakest}: demasiado débil para este frío."
+            "Una lectura dice {share} de la concentración de la garrafa recién abierta, {weakest}"
+            " como mínimo: demasiado débil para este frío."
         ),
         "freezes too warm": (
             "Una lectura dice que se congela a {frozen_at_degC}: no alcanza para este frío."
@@ -177,16 +177,16 @@ EVIDENCE: Mapping[str, str] = MappingProxyType(
         "heat stays on": "Se supone calentado todo el invierno.",
         "maker's steps": "Una persona marcó como hechos los pasos de su propio fabricante.",
         "done as recorded": "Una persona lo marcó como hecho.",
-        "reading glycol share": "Una lectura dio {share} de glicol, al menos {weakest}.",
+        "reading glycol share": "Una lectura dio {share} de glicol; {weakest} como mínimo.",
         "glycol scale misreads": (
-            "Una escala de glicol lee mal este producto, así que {share} en ella no dice nada de"
-            " su concentración: compare con una muestra de la garrafa recién abierta, o congele"
-            " una muestra."
+            "Una escala de glicol lee mal este producto, así que {share} en ella no dice nada de su"
+            " concentración: compare con una muestra de la garrafa recién abierta, o congele una"
+            " muestra."
         ),
         "reading freezing point": "Se leyó un punto de congelación de {freezing_point_degC}.",
         "reading against jug": (
-            "Contra una muestra de la garrafa recién abierta tiene {share} de su concentración, al"
-            " menos {weakest}."
+            "Contra una muestra de la garrafa recién abierta tiene {share} de su concentración;"
+            " {weakest} como mínimo."
         ),
         "reading freeze sample": (
             "Una muestra siguió líquida a {read_degC}: se congela a {freezing_point_degC} o más"
@@ -203,7 +203,7 @@ EVIDENCE: Mapping[str, str] = MappingProxyType(
         "reading share eaten": "Se miró la varilla de ánodo; eso no dice nada del hielo.",
         "reading not pink": "No se veía rosado.",
         "jug as printed": (
-            "La garrafa misma da {share} de glicol, al menos {weakest}: se mantiene el {full} de"
+            "La garrafa misma da {share} de glicol, {weakest} como mínimo: se mantiene el {full} de"
             " su etiqueta."
         ),
         "jug weaker": (
@@ -241,11 +241,11 @@ POCKETS: Mapping[str, str] = MappingProxyType(
 VERDICTS: Mapping[str, str] = MappingProxyType(
     {
         "safe": (
-            "Protegida según el plan hasta {low}, una vez hechos todos los pasos; sin validez en"
-            " cuanto corra agua."
+            "Protegida según el plan hasta {low}, hechos todos los pasos; sin validez si corre"
+            " agua."
         ),
         "safe as recorded": (
-            "Protegida según lo registrado hasta {low}; sin validez en cuanto corra agua."
+            "Protegida según lo registrado hasta {low}; sin validez si corre agua."
         ),
         "gap": "NO protegida hasta {low}: el hielo reventaría {count}: {parts}.",
         "gap and more": (

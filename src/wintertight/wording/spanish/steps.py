@@ -5,7 +5,7 @@ from types import MappingProxyType
 
 STEPS: Mapping[str, str] = MappingProxyType(
     {
-        "heat off": "Apague el calor ({part}): {sources}. Deje que se enfríe.",
+        "heat off": "Apague el calor ({part}): {sources}. Deje enfriar.",
         "pressure off": "Quite la manguera de la red ({part}) y apague la bomba.",
         "pressure off: demand pump": "Apague: {part}.",
         "open shut-off": "Abra: {part}; manija a lo largo del tubo.",
@@ -20,8 +20,8 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "caps on": "Ponga de nuevo las tapas y los extremos de línea: {parts}.",
         "hold open": "{part} ({how}): hasta que no salga nada.",
         "hold open: city inlet": (
-            "{part}: quite la malla, oprima la válvula de retención con una punta roma hasta que"
-            " no salga nada, ponga de nuevo la malla."
+            "{part}: quite la malla, oprima la válvula de retención con una punta roma hasta que no"
+            " salga nada, ponga de nuevo la malla."
         ),
         "work positions": (
             "{part}: gire a cada una de sus posiciones ({positions}), espere en cada una hasta que"
@@ -34,16 +34,16 @@ STEPS: Mapping[str, str] = MappingProxyType(
         ),
         "empty bowl": "{part}: quite el vaso, vacíelo y enrósquelo flojo.",
         "open low points": "Abra los puntos bajos: {parts}.",
-        "open relief": "{part}: levante la palanca de alivio y déjela arriba.",
+        "open relief": "{part}: deje levantada la palanca de alivio.",
         "plug out": "{part}: saque el tapón de drenaje y déjelo fuera.",
         "plug out: anode": (
             "{part}: saque el tapón con la varilla de ánodo y déjelo fuera. Mire cuánto queda de"
-            " la varilla."
+            " ella."
         ),
         "let it drain": "Deje escurrir todo hasta que no gotee nada, unos {handling}.",
         "drain panel": (
             "{part}: ponga en {position}, oprima con una punta roma la válvula de retención de su"
-            " toma de agua de la red hasta que no salga nada, y regrese a {back}."
+            " toma de agua de red hasta que no salga nada, y regrese a {back}."
         ),
         "cartridge out": (
             "{part}: saque el cartucho, vacíe el vaso y enrósquelo de nuevo sin el cartucho."
@@ -65,9 +65,9 @@ STEPS: Mapping[str, str] = MappingProxyType(
             "Abra: {outlet}. Haga funcionar {seconds} con el tanque vacío y apague: {part}."
         ),
         "empty waste tanks": (
-            "En una estación de descarga: vacíe, enjuague y cierre de nuevo: {parts}."
+            "En estación de descarga, vacíe, enjuague y cierre de nuevo: {parts}."
         ),
-        "shut everything": "Cierre todas las llaves y los puntos bajos: {parts}.",
+        "shut everything": "Cierre todas las salidas: {parts}.",
         "set bypass": "Deje el calentador en bypass. {handles}",
         "close heater": (
             "No hay bypass. {part}: ponga de nuevo el tapón y baje la palanca de alivio. Se queda"
@@ -103,12 +103,12 @@ STEPS: Mapping[str, str] = MappingProxyType(
             " corta y meta su extremo en una garrafa llena de {product}."
         ),
         "draw from jug: strainer": (
-            "{handles} Quite la línea del tanque de la entrada ({part}), antes de la bomba;"
-            " conecte ahí una manguera corta y meta su extremo en una garrafa llena de {product}."
+            "{handles} Quite la línea del tanque de la entrada ({part}), antes de la bomba; conecte"
+            " ahí una manguera corta y meta su extremo en una garrafa llena de {product}."
         ),
         "open diverter": "{part}: ponga para que el agua recircule, no para que salga.",
         "close diverter": "{part}: regrese a su posición normal.",
-        "pump on": "Encienda: {part}. Nunca deje que se vacíe una garrafa.",
+        "pump on": "Encienda: {part}. Nunca agote una garrafa.",
         "hand pump on": (
             "{handles} Conecte la bomba manual: {part}. Meta su manguera en una garrafa llena de"
             " {product}."
@@ -126,9 +126,8 @@ STEPS: Mapping[str, str] = MappingProxyType(
             " extra {run_on}, suelte."
         ),
         "run outlet: city inlet": (
-            "{part}: quite la malla, oprima la válvula de retención con una punta roma hasta que"
-            " el color se mantenga ({colour}), tiempo extra {run_on}, suelte, ponga de nuevo la"
-            " malla."
+            "{part}: quite la malla, oprima la válvula de retención con una punta roma hasta que el"
+            " color se mantenga ({colour}), tiempo extra {run_on}, suelte, ponga de nuevo la malla."
         ),
         "run outlet: low point": (
             "{part}: cubeta debajo, abra, deje correr hasta que el color se mantenga ({colour}),"
@@ -140,7 +139,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
         ),
         "pump off": "Apague: {part}.",
         "hand pump off": "Quite la bomba manual: {part}.",
-        "leave taps open": "Abra las llaves una vez más y déjelas abiertas: {parts}.",
+        "leave taps open": "Abra de nuevo las llaves y déjelas abiertas: {parts}.",
         "work pedal": "{part}: accione el pedal una vez.",
         "work pedal: macerating toilet": "{part}: descargue una vez.",
         "work pedal: cassette toilet": "{part}: descargue una vez.",
@@ -153,8 +152,8 @@ STEPS: Mapping[str, str] = MappingProxyType(
         ),
         "let it thaw out": "Deje salir lo que se descongele, unos {handling}.",
         "look for cracks": (
-            "Mire cada accesorio, válvula, llave, vaso y tanque, la bomba y el calentador:"
-            " grietas, abultamientos, gotas. Marque lo agrietado; no debe recibir ninguna presión."
+            "Mire cada accesorio, válvula, llave, vaso y tanque, la bomba y el calentador: grietas,"
+            " abultamientos, gotas. Marque lo agrietado; no debe recibir ninguna presión."
         ),
         "test trunk": (
             "Cierre todas las llaves y todas las válvulas de cierre. {part}: agua a {pressure_Pa},"
@@ -165,19 +164,17 @@ STEPS: Mapping[str, str] = MappingProxyType(
             " quite de nuevo la presión."
         ),
         "plan anew": (
-            "Repare lo agrietado y haga después un plan nuevo de la casa rodante. Hasta entonces"
-            " no se sabe cuánto hará falta."
+            "Repare lo agrietado y haga después un plan nuevo de la casa rodante. Hasta entonces no"
+            " se sabe cuánto hará falta."
         ),
         "take reading": (
-            "Lea una muestra de la garrafa y una de la llave caliente más lejana, con el mismo"
-            " instrumento, hecho para este producto."
+            "Lea una muestra de la garrafa y una de la llave caliente más lejana con un solo"
+            " instrumento para este producto."
         ),
         "hang tag for the night": (
             "Cuelgue la etiqueta en la llave principal: solo para esta noche fría."
         ),
-        "hang tag": (
-            "Cuelgue la etiqueta en la llave principal: sin validez en cuanto corra agua."
-        ),
+        "hang tag": ("Cuelgue la etiqueta en la llave principal: sin validez si corre agua."),
         "added setting": "{part}: otra posición, además de lo que pide la hoja.",
         "added run": "{part}: se dejó correr una vez más, además de lo que pide la hoja.",
         "added pour": "{part}: se vertió más anticongelante.",
@@ -250,8 +247,8 @@ WHY: Mapping[str, str] = MappingProxyType(
         ),
         "test branch": "Un tramo a la vez indica dónde está la fuga.",
         "plan anew": (
-            "Nadie puede responder por una casa rodante que se congeló, antes de que haya"
-            " aguantado la prueba."
+            "Nadie puede responder por una casa rodante que se congeló, antes de que haya aguantado"
+            " la prueba."
         ),
         "take reading": "Un número dice más que un color.",
         "hang tag for the night": "Un resguardo vence; quien venga después debe saber cuándo.",
@@ -281,7 +278,7 @@ HOW_TO_OPEN: Mapping[str, str] = MappingProxyType(
         "prepared stub": "quite la tapa, cubeta debajo",
         "outside shower": "gatillo del cabezal trabado",
         "outside kitchen": "gatillo del cabezal trabado",
-        "city inlet": "quite la malla; oprima la válvula de retención con una punta roma",
+        "city inlet": "malla fuera; oprima la retención con punta roma",
         "low point": "cubeta debajo",
     }
 )
@@ -311,7 +308,7 @@ PHRASES: Mapping[str, str] = MappingProxyType(
             "No hay bypass: si se deja lleno, llevaría unos {left_full_m3} de anticongelante y"
             " todavía tendría {share} de agua; si se vacía, lleva lo que le cabe, {own_m3}."
         ),
-        "shared hose": "cuente solo el color que se mantiene",
+        "shared hose": "solo color que se mantiene",
         "note": "({note})",
         "reach": "{part}: {how}",
         "behind": "detrás de {panel}",
@@ -324,6 +321,9 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "never": "no se espera",
         "share under": "menos de {share}",
         "and": "{first} y {last}",
+        "and: i": "{first} e {last}",
+        "and: hi": "{first} e {last}",
+        "and: hie": "{first} y {last}",
         "comma": ", ",
         "more": "{parts}, y {count} más",
         "cups one": "1 taza",
@@ -338,8 +338,8 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "void are": "Queda sin validez lo dicho de {count}.",
         "as it stands": "Como está ahora: {verdict} El plan de abajo lo corrige.",
         "holds": (
-            "Aguanta {time} a {low} desde el primer minuto, si empieza a {start}, y no más."
-            " Lo primero en fallar: {part}."
+            "Aguanta {time} a {low} desde el primer minuto, si empieza a {start}, y no más. Lo"
+            " primero en fallar: {part}."
         ),
         "holds on": "A {low} no queda nada que se congele y dañe: este resguardo no tiene fin.",
         "bring nothing": "No hace falta anticongelante.",
