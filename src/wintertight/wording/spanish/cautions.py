@@ -5,7 +5,7 @@ from types import MappingProxyType
 
 CAUTIONS: Mapping[str, str] = MappingProxyType(
     {
-        "hot water": "Quemaduras: deje enfriar antes de abrir.",
+        "hot water": "Quemaduras: abra solo con el calentador frío.",
         "plug under pressure": (
             "Deje enfriar el calentador y abra una llave antes de sacar el tapón: agua hirviente a"
             " presión. El manual de la casa rodante tiene la última palabra."

@@ -9,8 +9,8 @@ ANTIFREEZE: Mapping[str, str] = MappingProxyType(
             "{product} sirve: de lo que sale por cada salida, al menos {share} debe ser producto."
         ),
         "only its rating": (
-            "{product} está sin comprobar: solo se conoce la temperatura de su etiqueta, y vale"
-            " sin diluir; deje correr cada salida hasta que no salga otra cosa, y mídalo."
+            "{product} está sin comprobar: solo se conoce la temperatura de su etiqueta, y vale sin"
+            " diluir; deje correr cada salida hasta que no salga otra cosa, y mídalo."
         ),
         "nothing to go by": (
             "{product} está sin comprobar: nada en su etiqueta lo decide. No lo use sin medirlo."
@@ -45,12 +45,13 @@ BUYING: Mapping[str, str] = MappingProxyType(
 ORDERS: Mapping[str, str] = MappingProxyType(
     {
         "nearest first will do": (
-            "Empezar por la salida más cercana lleva {nearest_m3} con cautela; de {tried} órdenes"
-            " probados, el mejor lleva {best_m3} y el peor {worst_m3}{worst_short}."
+            "Empezar por la salida más cercana lleva {nearest_m3}, calculado con prudencia; de"
+            " {tried} órdenes probados, el mejor lleva {best_m3} y el peor {worst_m3}{worst_short}."
         ),
         "another order saves": (
-            "Empezar por la salida más cercana lleva {nearest_m3} con cautela; de {tried} órdenes"
-            " probados, el mejor ahorraría {saving_m3} y el peor lleva {worst_m3}{worst_short}."
+            "Empezar por la salida más cercana lleva {nearest_m3}, calculado con prudencia; de"
+            " {tried} órdenes probados, el mejor ahorraría {saving_m3} y el peor lleva"
+            " {worst_m3}{worst_short}."
         ),
         "another order clears more": (
             "Empezar por la salida más cercana deja salidas que nunca llegan a color pleno"

@@ -20,8 +20,8 @@ QUESTIONS: Mapping[str, str] = MappingProxyType(
             " debajo del fregadero."
         ),
         "no strainer": (
-            "{part}: no hay ningún colador anotado antes. ¿Hay uno? Mire en la entrada de la"
-            " bomba: su vaso retiene agua."
+            "{part}: no hay ningún colador anotado antes. ¿Hay uno? Mire en la entrada de la bomba:"
+            " su vaso retiene agua."
         ),
         "tank not known": (
             "{part}: ¿de qué es su tanque, y tiene varilla de ánodo? Lea su etiqueta, o mire su"
@@ -123,8 +123,8 @@ WHERE: Mapping[str, str] = MappingProxyType(
         ),
         "spray port": "Busque en la pared exterior y junto al inodoro una conexión rápida.",
         "tank rinse": (
-            "Busque en la pared exterior una segunda conexión de manguera, junto al tanque de"
-            " aguas negras."
+            "Busque en la pared exterior una segunda conexión de manguera, junto al tanque de aguas"
+            " negras."
         ),
         "tempering valve": "Mire en la salida caliente del calentador de agua.",
         "three-way valve": "Mire en la entrada de la bomba y detrás del calentador de agua.",
@@ -148,7 +148,7 @@ SISTER: Mapping[str, str] = MappingProxyType(
             "Hecha a partir de la ficha de {sister}, una casa rodante con la misma distribución."
         ),
         "head next": (
-            "Lo que allí se midió cuenta aquí como menos seguro. Pregunte antes de confiar en ella:"
+            "Lo que allí se midió cuenta aquí como menos cierto. Pregunte antes de confiar en ella:"
         ),
         "number": "Su número y su nombre: ¿están bien en la ficha?",
         "vin": "Su número de vehículo: léalo en la placa.",
@@ -179,8 +179,8 @@ HISTORY: Mapping[str, str] = MappingProxyType(
         "entry": "{day}  {why}: {count} hasta la siguiente.",
         "unreadable": ("{day}  {why}: esta, o la siguiente, no es una ficha que se pueda leer."),
         "damaged": (
-            "Línea {lines} de {file}: no se puede leer, se cortó la escritura. Las demás están"
-            " enteras."
+            "Renglón {lines} de {file}: no se puede leer, se cortó la escritura. Los demás están"
+            " enteros."
         ),
     }
 )

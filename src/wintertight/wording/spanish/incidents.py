@@ -13,8 +13,8 @@ CAUSES: Mapping[str, str] = MappingProxyType(
             " está registrado cuenta como no hecho."
         ),
         "missed: elsewhere": (
-            "Según el registro quedó por reventar a {low_degC}. {reason} En la parte misma no"
-            " falta ningún paso; en otro lugar no se hizo: {steps}."
+            "Según el registro quedó por reventar a {low_degC}. {reason} En la parte misma no falta"
+            " ningún paso; en otro lugar no se hizo: {steps}."
         ),
         "missed: gap": (
             "Según el registro quedó por reventar a {low_degC}, aunque no falta ningún paso."
@@ -33,8 +33,8 @@ CAUSES: Mapping[str, str] = MappingProxyType(
             " comprobada hasta {low_degC}."
         ),
         "missed: mild": (
-            "Sin comprobar hasta {low_degC} según el registro, pero {lowest_degC}, lo más bajo que"
-            " pasó la casa rodante, no habría reventado nada en ella."
+            "Sin comprobar hasta {low_degC} según el registro, pero {lowest_degC}, lo más frío a"
+            " que estuvo la casa rodante, no habría reventado nada en ella."
         ),
         "missed: nothing recorded": "El registro no habla de ningún paso.",
         "missed: no proof": "No hay un cálculo para una parte así.",
@@ -48,8 +48,8 @@ CAUSES: Mapping[str, str] = MappingProxyType(
             "Corrió agua por {outlets} después de la preparación para el invierno, y no llegó aquí."
         ),
         "used: pumped": (
-            "Corrió agua por {outlets}. Desde la toma de agua de red no llegó aquí; desde el"
-            " tanque de agua potable habría llegado."
+            "Corrió agua por {outlets}. Desde la toma de agua de red no llegó aquí; desde el tanque"
+            " de agua potable habría llegado."
         ),
         "used: below": "El agua que corrió por {outlets} desaguó aquí; cuánta, no se sabe.",
         "used: shut": (
@@ -57,8 +57,8 @@ CAUSES: Mapping[str, str] = MappingProxyType(
             " parte ya no aguanta."
         ),
         "used: no frost": (
-            "Corrió agua por {outlets} y pasó por aquí, pero a {lowest_degC}, lo más bajo que pasó"
-            " la casa rodante, ni siquiera el agua se congela."
+            "Corrió agua por {outlets} y pasó por aquí, pero a {lowest_degC}, lo más frío a que"
+            " estuvo la casa rodante, ni siquiera el agua se congela."
         ),
         "used: not known": (
             "Nadie ha dicho si corrió agua después de la preparación para el invierno."
@@ -69,29 +69,29 @@ CAUSES: Mapping[str, str] = MappingProxyType(
         "older: fresh": "La grieta es reciente.",
         "older: not known": "Nadie ha dicho cómo se ve la grieta por dentro.",
         "colder: burst": (
-            "Comprobada hasta {low_degC}; la casa rodante pasó {lowest_degC}, y calculada para eso"
-            " revienta."
+            "Comprobada hasta {low_degC}; la casa rodante estuvo a {lowest_degC}, y calculada para"
+            " eso revienta."
         ),
         "colder: not colder": (
-            "La casa rodante no pasó menos de {lowest_degC}; debía aguantar hasta {low_degC}."
+            "La casa rodante no estuvo a menos de {lowest_degC}; debía aguantar hasta {low_degC}."
         ),
         "colder: held": (
-            "La casa rodante pasó {lowest_degC}, y también hasta ahí está comprobada."
+            "La casa rodante estuvo a {lowest_degC}, y también hasta ahí está comprobada."
         ),
         "colder: margin": (
-            "La casa rodante pasó {lowest_degC}; a eso reventaría solo dentro del margen que todo"
-            " veredicto guarda."
+            "La casa rodante estuvo a {lowest_degC}; con ese frío reventaría solo dentro del margen"
+            " que todo veredicto guarda."
         ),
         "colder: unproven": (
-            "Comprobada hasta {low_degC}; a {lowest_degC}, que la casa rodante pasó, nadie puede"
-            " responder por ella, y no se ha mostrado que reviente."
+            "Comprobada hasta {low_degC}; la casa rodante estuvo a {lowest_degC}: con ese frío"
+            " nadie puede responder por ella, y no se ha mostrado que reviente."
         ),
         "colder: already open": (
             "Hizo más frío que la mínima de diseño, hasta {lowest_degC}, pero de entrada la parte"
             " no estaba comprobada hasta {low_degC}."
         ),
         "colder: heated": (
-            "La casa rodante pasó {lowest_degC}, pero la parte está en un espacio que, según se"
+            "La casa rodante estuvo a {lowest_degC}, pero la parte está en un espacio que, según se"
             " dice, siguió con calefacción."
         ),
         "colder: not known": "Nadie ha dicho cuánto frío hizo.",
@@ -168,7 +168,7 @@ INCIDENT: Mapping[str, str] = MappingProxyType(
         "supported many": "{part}: tienen respaldo {causes}; cuál de ellas fue, no se dice.",
         "open": "{part}: ninguna causa tiene respaldo; sin decidir: {causes}.",
         "not explained": "{part}: el registro no lo explica. Qué mirar:",
-        "step said": "paso {n} ({step}), {result} en la línea {event}",
+        "step said": "paso {n} ({step}), {result} en el renglón {event}",
         "step unsaid": "paso {n} ({step})",
         "result skipped": "omitido",
         "result failed": "fallido",

@@ -88,7 +88,7 @@ WHY: Mapping[str, str] = MappingProxyType(
         ),
         "length": (
             "Las líneas más largas tienen más agua, llevan más anticongelante y tardan más en"
-            " limpiarse."
+            " quedar sin agua."
         ),
         "design low": (
             "El anticongelante que aguanta a cero revienta tubos a treinta bajo cero. El plan se"
@@ -104,7 +104,7 @@ WHY: Mapping[str, str] = MappingProxyType(
         ),
         "baths": "Cada baño es un lavabo, una ducha, un inodoro, y trampas debajo.",
         "appliances": (
-            "Cada uno tiene válvula y manguera propias, que ninguna llave puede limpiar."
+            "Cada uno tiene válvula y manguera propias, que ninguna llave puede vaciar."
         ),
         "outside": "Lo primero que se congela, y se olvida a menudo: nadie lo ve desde adentro.",
         "antifreeze inlet": (
@@ -123,8 +123,8 @@ WHY: Mapping[str, str] = MappingProxyType(
         "sprayer": "Su manguera guarda agua detrás de un gatillo en el que nadie piensa.",
         "dead ends": "Donde nada se abre, nada corre: lo que está ahí se queda, y revienta.",
         "mixing": (
-            "Un mezclador o un desviador puede retener agua caliente mientras la llave fría ya"
-            " sale limpia."
+            "Un mezclador o un desviador puede retener agua caliente mientras la llave fría ya da"
+            " color pleno."
         ),
         "waste side": (
             "Una línea de enjuague y una bomba trituradora guardan agua que ninguna llave alcanza."

@@ -64,8 +64,8 @@ REASONS: Mapping[str, str] = MappingProxyType(
         "not looked at": "Está en la ficha, pero nadie ha mirado.",
         "nobody has looked": "Nadie ha mirado si esta casa rodante tiene algo así.",
         "too few draws": (
-            "Aguanta con cautela, pero solo en {held_in} de las casas rodantes que esta ficha"
-            " podría describir."
+            "Aguanta calculado con prudencia, pero solo en {held_in} de las casas rodantes que esta"
+            " ficha podría describir."
         ),
         "product may be weaker": (
             "Aguanta si el producto es tan fuerte como dice su etiqueta, pero solo en {held_in} de"

@@ -30,7 +30,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "work positions: pressed": (
             "{part}: gire a cada una de sus posiciones ({positions}), espere en cada una hasta que"
             " no salga nada, mientras oprime con una punta roma la válvula de retención de la toma"
-            " de agua de la red, y regrese a {back}."
+            " de agua de red, y regrese a {back}."
         ),
         "empty bowl": "{part}: quite el vaso, vacíelo y enrósquelo flojo.",
         "open low points": "Abra los puntos bajos: {parts}.",
@@ -40,7 +40,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
             "{part}: saque el tapón con la varilla de ánodo y déjelo fuera. Mire cuánto queda de"
             " ella."
         ),
-        "let it drain": "Deje escurrir todo hasta que no gotee nada, unos {handling}.",
+        "let it drain": "Deje escurrir todo hasta que no gotee nada, cerca de {handling}.",
         "drain panel": (
             "{part}: ponga en {position}, oprima con una punta roma la válvula de retención de su"
             " toma de agua de red hasta que no salga nada, y regrese a {back}."
@@ -67,7 +67,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "empty waste tanks": (
             "En estación de descarga, vacíe, enjuague y cierre de nuevo: {parts}."
         ),
-        "shut everything": "Cierre todas las salidas: {parts}.",
+        "shut everything": "Cierre todo: {parts}.",
         "set bypass": "Deje el calentador en bypass. {handles}",
         "close heater": (
             "No hay bypass. {part}: ponga de nuevo el tapón y baje la palanca de alivio. Se queda"
@@ -150,7 +150,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
             " compuertas abiertos, uno o dos días: hasta que el rincón más frío haya estado horas"
             " muy por encima del punto de congelación."
         ),
-        "let it thaw out": "Deje salir lo que se descongele, unos {handling}.",
+        "let it thaw out": "Deje salir lo que se descongele, cerca de {handling}.",
         "look for cracks": (
             "Mire cada accesorio, válvula, llave, vaso y tanque, la bomba y el calentador: grietas,"
             " abultamientos, gotas. Marque lo agrietado; no debe recibir ninguna presión."
@@ -305,7 +305,7 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "handles across": "Manija atravesada al tubo (cerrada): {parts}.",
         "handles along": "Manija a lo largo del tubo (abierta): {parts}.",
         "left full": (
-            "No hay bypass: si se deja lleno, llevaría unos {left_full_m3} de anticongelante y"
+            "No hay bypass: si se deja lleno, llevaría cerca de {left_full_m3} de anticongelante y"
             " todavía tendría {share} de agua; si se vacía, lleva lo que le cabe, {own_m3}."
         ),
         "shared hose": "solo color que se mantiene",
@@ -346,16 +346,16 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         "bring": "Lleve {jugs} de {product} (de {size}).",
         "bring and have one": "Lleve {jugs} de {product} (de {size}) y tenga una más.",
         "bring and have more": "Lleve {jugs} de {product} (de {size}) y tenga {spare} más.",
-        "minutes": "Unos {time} de trabajo.",
+        "minutes": "Cerca de {time} de trabajo.",
         "minutes: thaw": (
-            "Uno o dos días para descongelar y unos {time} de trabajo; lo que sigue después no se"
-            " sabe aún."
+            "Uno o dos días para descongelar y cerca de {time} de trabajo; lo que sigue después no"
+            " se sabe aún."
         ),
         "held in": (
             "Se mantiene en {held} de {draws} sorteos de lo que la ficha deja abierto; lo más"
             " débil: {part}, en {share}."
         ),
-        "used": "Unos {volume} de {product} y {time} de trabajo, calculados según el registro.",
+        "used": "Cerca de {volume} de {product} y {time} de trabajo, calculados según el registro.",
         "not done one": "El paso {steps} no se hizo: hágalo ahora y compruebe de nuevo.",
         "not done many": "Los pasos {steps} no se hicieron: hágalos ahora y compruebe de nuevo.",
         "some done": "{done} de {all}",
