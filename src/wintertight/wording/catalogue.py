@@ -16,6 +16,7 @@ Catalogue = Mapping[str, Mapping[str, str]]
 LANGUAGES: Mapping[str, tuple[str, str]] = MappingProxyType(
     {
         "en": ("wintertight.wording.english", "ENGLISH"),
+        "es": ("wintertight.wording.spanish", "SPANISH"),
         "fr": ("wintertight.wording.french", "FRENCH"),
     }
 )

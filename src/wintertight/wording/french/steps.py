@@ -198,7 +198,7 @@ WHY: Mapping[str, str] = MappingProxyType(
         "pressure off": "Rien ne doit pousser de l'eau dans des conduites que l'on vide.",
         "open shut-off": "Ce qui est fermé ne se remplit pas.",
         "open bypass to drain": (
-            "Le côté chaud n'a pas de point bas à lui : il se vide par la dérivation."
+            "Le côté chaud n'a pas de point bas à lui : il se vide par le bypass."
         ),
         "open taps": "L'eau ne s'écoule que là où l'air peut entrer.",
         "open tank drain": "L'eau laissée dans le réservoir finit à la pompe.",
