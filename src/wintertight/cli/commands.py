@@ -13,6 +13,7 @@ from wintertight.cli import (
     fluid,
     incident,
     methods,
+    papers,
     plan,
     prove,
     wear,
@@ -32,6 +33,9 @@ app = typer.Typer(
     context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100},
 )
 app.command("plan", short_help="steps, gallons, minutes, and the proof of what is left")(plan.plan)
+app.command("papers", short_help="all papers and drawings of one coach into a folder")(
+    papers.papers
+)
 app.command("methods", short_help="every method on one coach, side by side, best first")(
     methods.methods
 )

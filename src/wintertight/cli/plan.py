@@ -105,7 +105,7 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     from wintertight.coach.load import load_card
 
     spoken, system = language_named(language), system_named(units)
-    sheet = _paper(paper)
+    sheet = paper_named(paper)
     files = PlanFiles(pdf, guide, drawing)
     files.check()
     read = load_card(card)
@@ -236,7 +236,8 @@ def _names(written: str | None) -> list[str]:
     return [name.strip() for name in (written or "").split(",") if name.strip()]
 
 
-def _paper(named: str) -> "Paper":
+def paper_named(named: str) -> "Paper":
+    """Give the paper that was asked for; a ChoiceError says which there are."""
     return "a4" if choice(named, "--paper", ("us-letter", "a4")) == "a4" else "us-letter"
 
 
