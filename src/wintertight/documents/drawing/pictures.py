@@ -187,7 +187,8 @@ def _labels(  # noqa: PLR0913, PLR0917 - a window and what stands beside it
         for f in fittings
         if f.id in names and f.at is not None
     ]
-    return in_columns(wanted, width, EDGE + column, *room)
+    top, bottom = room
+    return in_columns(wanted, width=width, column=column, edge=EDGE, top=top, bottom=bottom)
 
 
 def _ends(frame: Frame, at: Sequence[Position], language: str) -> Iterable[Label]:
