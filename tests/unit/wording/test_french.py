@@ -62,7 +62,7 @@ def test_all_of_it_is_set_in_french_print() -> None:
 
 def test_guillemets_and_brackets_are_closed() -> None:
     """Guards that whatever is opened in a sentence is closed in it."""
-    pairs = ("«»", "()", "{}")
+    pairs = (("«", "»"), ("(", ")"), ("{", "}"))
     wrong = [(s, k) for s, k, t in sentences() if any(t.count(o) != t.count(c) for o, c in pairs)]
     assert wrong == []
 
