@@ -45,7 +45,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
             "{part} : enlever le bouchon avec son anode et ne pas le remettre. Regarder ce qui"
             " reste de l'anode."
         ),
-        "let it drain": "Laisser s'égoutter jusqu'au bout, environ {handling}.",
+        "let it drain": "Laisser s'égoutter jusqu'au bout, env. {handling}.",
         "drain panel": (
             "{part} : mettre sur {position}, enfoncer le clapet de la prise d'eau de ville avec un"
             " outil à bout arrondi jusqu'à ce que plus rien ne coule, puis revenir sur {back}."
@@ -276,8 +276,8 @@ WHY: Mapping[str, str] = MappingProxyType(
 
 HOW_TO_OPEN: Mapping[str, str] = MappingProxyType(
     {
-        "gravity toilet": "tenir la pédale enfoncée",
-        "vacuum toilet": "tenir la pédale enfoncée",
+        "gravity toilet": "pédale enfoncée",
+        "vacuum toilet": "pédale enfoncée",
         "macerating toilet": "tirer la chasse plusieurs fois de suite",
         "cassette toilet": "tenir la chasse",
         "bidet sprayer": "tenir la gâchette, au-dessus de la cuvette",
@@ -361,13 +361,9 @@ PHRASES: Mapping[str, str] = MappingProxyType(
         ),
         "holds on": "Plus rien ne gèle avec dommage à {low} : ce sursis n'a pas de fin.",
         "bring nothing": "Pas besoin d'antigel.",
-        "bring": "Apporter {jugs} de {product} ({size} par bidon).",
-        "bring and have one": (
-            "Apporter {jugs} de {product} ({size} par bidon), en avoir 1 en réserve."
-        ),
-        "bring and have more": (
-            "Apporter {jugs} de {product} ({size} par bidon), en avoir {spare} en réserve."
-        ),
+        "bring": "Apporter {jugs} de {size} de {product}.",
+        "bring and have one": "Apporter {jugs} de {size} de {product}, plus 1 en réserve.",
+        "bring and have more": "Apporter {jugs} de {size} de {product}, plus {spare} en réserve.",
         "minutes": "Environ {time} de travail.",
         "minutes: thaw": (
             "Un jour ou deux pour dégeler, et environ {time} de travail ; la suite reste ouverte."
