@@ -276,8 +276,8 @@ NEVER: Mapping[str, str] = MappingProxyType(
         ),
         "bypass": (
             "Si solo falla en llaves calientes, está abierto el paso por el calentador (paso {n})."
-            " Así deben estar las manijas: {handles}. Si no estaban así: vacíe el calentador y deje"
-            " correr otra vez todas las llaves calientes. Si sale por el orificio del tapón del"
+            " Así deben estar las manijas: {handles}. Si no estaban así: vacíe el calentador y"
+            " repita todas las llaves calientes. Si sale por el orificio del tapón del"
             " calentador: lo mismo."
         ),
         "fills first": (
@@ -287,8 +287,8 @@ NEVER: Mapping[str, str] = MappingProxyType(
         ),
         "crossover": (
             "Caliente y fría corren juntas por otro accesorio: las dos manijas cerradas, ningún"
-            " botón de pausa oprimido ({parts}). Después deje correr otra vez todas las llaves que"
-            " corrieron desde entonces."
+            " botón de pausa oprimido ({parts}). Después repita todas las llaves abiertas desde"
+            " entonces."
         ),
         "low point": "Se sale por otro lado; cierre: {parts}.",
         "shut-off": "Hay una válvula de cierre cerrada en su camino: {parts}; manija {along}.",
