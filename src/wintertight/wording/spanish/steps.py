@@ -71,11 +71,11 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "shut everything": "Cierre todo: {parts}.",
         "set bypass": "Deje el calentador en bypass. {handles}",
         "close heater": (
-            "No hay bypass. {part}: ponga de nuevo el tapón y baje la palanca de alivio. Se queda"
+            "{part}: ponga de nuevo el tapón y baje la palanca de alivio. No hay bypass: se queda"
             " sin llenar."
         ),
         "close heater: filled": (
-            "No hay bypass. {part}: ponga de nuevo el tapón y baje la palanca de alivio. Se va a"
+            "{part}: ponga de nuevo el tapón y baje la palanca de alivio. No hay bypass: se va a"
             " llenar."
         ),
         "air on": (
@@ -157,8 +157,8 @@ STEPS: Mapping[str, str] = MappingProxyType(
             " abultamientos, gotas. Marque lo agrietado; no debe recibir ninguna presión."
         ),
         "test trunk": (
-            "Cierre todas las llaves y todas las válvulas de cierre. {part}: agua a {pressure_Pa},"
-            " no más, durante {seconds}; mire cada accesorio; quite de nuevo la presión."
+            "Cierre todas las llaves y todas las válvulas de cierre. Agua a {pressure_Pa}, no más,"
+            " durante {seconds} ({part}); mire cada accesorio; quite de nuevo la presión."
         ),
         "test branch": (
             "Abra: {part}. Agua a {pressure_Pa} durante {seconds}; mire todo lo que hay detrás;"
