@@ -76,6 +76,8 @@ def guide_content(  # noqa: PLR0913, PLR0917 - a plan and how to say it
     """
     words = ("heading", "buy", "check", "off", "open", "shop", "void", "mind", "tap", "colour")
     labels = {word: say("guide", word, language) for word in (*words, "count", "blow")}
+    labels["colon"] = say("label", "colon", language)
+    labels["semicolon"] = say("phrase", "semicolon", language)
     digits = plan.card.card_hash.partition(":")[2][:HASH_DIGITS]
     engine = say("label", "engine", language, version=wintertight.__version__)
     card = f"{say('label', 'card', language)} {digits}"

@@ -160,7 +160,7 @@ def never_lines(plan: Plan, language: str = "en", system: System = "us") -> Iter
 def _to_look_at(plan: Plan, check: ToCheck, language: str, system: System) -> str:
     card, step = plan.card, check.step
     params = spoken(step.step.params, language, system) if step else {}
-    handles = [h.said() for h in handles_of(step, card, language)] if step else []
+    handles = [h.said(language) for h in handles_of(step, card, language)] if step else []
     return say(
         "guide never",
         check.key,
@@ -249,7 +249,7 @@ def _back(plan: Plan, sort: str, some: list[PutBack], language: str) -> Iterator
             )
         return
     handles = [
-        handle_set(plan.card, b.control, b.setting, language).said()
+        handle_set(plan.card, b.control, b.setting, language).said(language)
         for b in some
         if b.control in plan.card.fitting
     ]

@@ -40,9 +40,9 @@ class HandleSet:
     stands: Stands
     setting: str
 
-    def said(self) -> str:
+    def said(self, language: str = "en") -> str:
         """Give name and setting in a row."""
-        return f"{self.name}: {self.setting}"
+        return f"{say('guide', 'handle', language, name=self.name)} {self.setting}"
 
 
 def handles_of(planned: PlannedStep, card: Card, language: str = "en") -> tuple[HandleSet, ...]:

@@ -21,6 +21,8 @@ SAME_IN_ENGLISH = {
     ("comparison", "verdict"),
     ("buying", "cost"),
     ("wear", "look"),
+    *(("guide group", f"{key} item") for key in ("hold open", "loosen bowl", "empty bowl")),
+    *(("guide group", key) for key in ("take out item", "numbers")),
 }
 """Words, marks and bare frames that are the same in both languages."""
 

@@ -21,6 +21,7 @@ from wintertight.wording.french import (
     intake,
     intake_talk,
     mistakes,
+    owner_guide,
     paper,
     places,
     proofs,
@@ -100,6 +101,18 @@ _TABLES: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "not understood": intake_talk.NOT_UNDERSTOOD,
         "talk": intake_talk.TALK,
         "typed": intake_talk.TYPED,
+        "guide": owner_guide.GUIDE,
+        "guide step": owner_guide.STEPS,
+        "guide group": owner_guide.GROUPS,
+        "guide caution": owner_guide.CAUTIONS,
+        "guide buy": owner_guide.BUY,
+        "guide tool": owner_guide.TOOLS,
+        "guide check": owner_guide.CHECKS,
+        "guide off": owner_guide.OFF,
+        "guide never": owner_guide.NEVER,
+        "guide shop": owner_guide.SHOP,
+        "guide void": owner_guide.VOID,
+        "guide spring": owner_guide.SPRING,
     }
 )
 
