@@ -92,7 +92,7 @@ def test_sentences_are_clean(language: str) -> None:
     for subject, sentences in catalogue(language).items():
         for key, sentence in sentences.items():
             pairs = [pair for pair in PAIRS if language == "es" or pair not in {"¿?", "¡!"}]
-            open_marks = any(sentence.count(a) != sentence.count(b) for a, b in pairs)
+            open_marks = any(sentence.count(pair[0]) != sentence.count(pair[1]) for pair in pairs)
             signs = key in SIGNS.get(subject, ())
             if not sentence.strip(" ,") and key != "comma":
                 wrong.append((subject, key))
