@@ -6,7 +6,7 @@ from types import MappingProxyType
 STEPS: Mapping[str, str] = MappingProxyType(
     {
         "heat off": "Apague el calor ({part}): {sources}. Deje enfriar.",
-        "pressure off": "Quite la manguera de la red ({part}) y apague la bomba.",
+        "pressure off": "Quite la manguera ({part}) y apague la bomba.",
         "pressure off: demand pump": "Apague: {part}.",
         "open shut-off": "Abra: {part}; manija a lo largo del tubo.",
         "open bypass to drain": "Abra mientras se vacía: {part}; manija a lo largo del tubo.",
@@ -41,7 +41,7 @@ STEPS: Mapping[str, str] = MappingProxyType(
             "{part}: saque el tapón con la varilla de ánodo y déjelo fuera. Mire cuánto queda de"
             " ella."
         ),
-        "let it drain": "Deje escurrir todo hasta que no gotee nada, cerca de {handling}.",
+        "let it drain": "Deje escurrir hasta que no gotee nada, cerca de {handling}.",
         "drain panel": (
             "{part}: ponga en {position}, oprima con una punta roma la válvula de retención de su"
             " toma de agua de red hasta que no salga nada, y regrese a {back}."
