@@ -8,6 +8,7 @@ from wintertight import __version__
 from wintertight.cli import (
     antifreeze,
     coach,
+    estimate,
     fleet,
     flow,
     fluid,
@@ -41,6 +42,9 @@ app.command("methods", short_help="every method on one coach, side by side, best
 )
 app.command("antifreeze", short_help="which antifreeze of the list suits one coach")(
     antifreeze.antifreeze
+)
+app.command("estimate", short_help="what winterizing one coach costs, by the shop's price table")(
+    estimate.estimate
 )
 app.command("fleet", short_help="every card of a folder: gallons, minutes, jugs, verdicts")(
     fleet.fleet

@@ -1,4 +1,4 @@
-"""A plan in French: one page, and nothing in it that was put together badly."""
+"""A plan in French: no longer than in English, and nothing in it that was put together badly."""
 
 import re
 from collections.abc import Callable
@@ -9,8 +9,9 @@ import pytest
 from pypdf import PdfReader
 
 from tests.unit.documents.demo_plans import demo_plan, doubtful_plan, plan_of
-from wintertight.documents.job_sheet import Paper, job_sheet_pdf
+from wintertight.documents.job_sheet import job_sheet_pdf
 from wintertight.documents.screen import plan_screen
+from wintertight.documents.typeset import Paper
 from wintertight.procedure.plan import Plan
 from wintertight.wording.french.typography import NARROW
 
@@ -22,10 +23,11 @@ BROKEN = re.compile(
 
 
 @pytest.mark.parametrize("paper", ["us-letter", "a4"])
-def test_the_french_sheet_is_one_page(paper: Paper) -> None:
-    """Guards that French, which is longer, still leaves the bundled coach's sheet one page."""
+def test_the_french_work_fits_one_sheet(paper: Paper) -> None:
+    """Guards that French, which is longer, still leaves two pages of work, then drawings."""
     pages = PdfReader(BytesIO(job_sheet_pdf(plan_of(missed=True), "fr", paper))).pages
-    assert len(pages) == 1
+    assert len(pages) == 4
+    assert "Schémas" in pages[2].extract_text()
     text = " ".join(pages[0].extract_text().split())
     assert "Feuille de travail" in text
     assert "impératif" in text

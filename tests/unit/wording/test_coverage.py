@@ -211,7 +211,11 @@ def test_whatever_is_not_proven_has_a_remedy() -> None:
     assert sorted((REASONS | UNKNOWN) - proven - set(ENGLISH["settle"])) == []
 
 
-SAFE = {"en": r"\bsafe", "es": r"(?i)\b(segur|a salvo|sin (riesgo|peligro)|inofensiv)"}
+SAFE = {
+    "en": r"\bsafe",
+    "es": r"(?i)\b(segur|a salvo|sin (riesgo|peligro)|inofensiv)",
+    "fr": r"(?i)\b(sûre?s?\b|sans danger|sans risque|en sécurité|inoffensi)",
+}
 """What nobody can call a coach, in each language."""
 
 

@@ -67,7 +67,7 @@ def test_every_phrase_between_the_questions_is_said() -> None:
 def test_what_is_read_at_the_phone_is_whole(subject: str, language: str) -> None:
     """Guards that each is a sentence, and that a place to look is one line."""
     for key, text in catalogue(language)[subject].items():
-        assert text[0].isupper() or text[0] in "'{<¿", key
+        assert text[0].isupper() or text[0] in "'{<¿«", key
         assert text[-1] in ".?-}", key
         assert subject not in {"where", "question"} or len(text) <= LONGEST, key
 
