@@ -8,6 +8,7 @@ from wintertight import __version__
 from wintertight.cli import (
     antifreeze,
     coach,
+    digest,
     estimate,
     fleet,
     flow,
@@ -50,6 +51,7 @@ app.command("fleet", short_help="every card of a folder: gallons, minutes, jugs,
     fleet.fleet
 )
 app.command("prove", short_help="the proof of what was really done, from its record")(prove.prove)
+app.command("digest", short_help="is this record the one on the winter record?")(digest.digest)
 app.command("incident", short_help="what burst in spring, and what the record says of it")(
     incident.incident
 )

@@ -10,6 +10,14 @@ from wintertight.cli.answer import NOT_SAFE, SAFE_TO_LEAVE, Answer, json_text
 from wintertight.cli.asked import language_named, system_named
 from wintertight.cli.options import AsJson, CardFile, Earlier, Language, Low, ShopFile
 from wintertight.cli.plan import SCHEMA, design_low_degC
+from wintertight.cli.proof_papers import (
+    Link,
+    PaperSize,
+    RecordPaper,
+    TagPaper,
+    asked_papers,
+    write_papers,
+)
 from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, BY_OPTION, product_for, shop_list
 from wintertight.cli.visits import earlier_visits
 from wintertight.errors import Place
@@ -37,6 +45,10 @@ def prove(  # noqa: PLR0913 - one parameter for each option
     units: Annotated[
         str, typer.Option("--units", metavar="us|metric", help="units of every sentence")
     ] = "us",
+    pdf: RecordPaper = None,
+    tag: TagPaper = None,
+    paper: PaperSize = "us-letter",
+    link: Link = None,
     every: Annotated[bool, typer.Option("--all", help="name every part on the screen")] = False,
     quick: Annotated[
         bool, typer.Option("--quick", help="do not ask what times, jugs and cups tell beyond")
@@ -48,12 +60,15 @@ def prove(  # noqa: PLR0913 - one parameter for each option
 ) -> Answer:
     """Prove part by part what a record says was done: is nothing left that bursts?"""
     from wintertight.coach.load import load_card
+    from wintertight.coach.read_toml import read_file
     from wintertight.procedure.as_done import prove_record
     from wintertight.procedure.hindsight.look_back import look_back
-    from wintertight.procedure.record import load_record
+    from wintertight.procedure.record import read_record
 
     spoken, system = language_named(language), system_named(units)
-    read, record = load_card(card), load_record(done)
+    papers = asked_papers(pdf, tag, paper, link, quick=quick)
+    read, text = load_card(card), read_file(done)
+    record = read_record(text, done)
     low_degC = design_low_degC(read, card, low)
     sold, list_file = shop_list(shop, card)
     by = BY_OPTION if product is not None else Place(done, field="product")
@@ -62,6 +77,13 @@ def prove(  # noqa: PLR0913 - one parameter for each option
     before = earlier_visits(read, earlier, poured, low_degC)
     proved = prove_record(read, record, poured, low_degC, done)
     proved, told = (proved, None) if quick else look_back(proved, poured, before)
+    written: list[str] = []
+    if papers.are_wanted:
+        from wintertight.documents.recorded_job import RecordedJob
+        from wintertight.procedure.record_digest import digest_of_text
+
+        job = RecordedJob(read, record, proved, told, digest_of_text(text, done), papers.link)
+        written = write_papers(papers, job, spoken, system)
     status = NOT_SAFE if strict and proved.plan.verdict != "safe" else SAFE_TO_LEAVE
     if as_json:
         sold_by = {"shop": {"name": sold.name, "list": list_file}}
@@ -94,7 +116,7 @@ def prove(  # noqa: PLR0913 - one parameter for each option
             said.append(say("hindsight", key, spoken, parts=names))
     if list_file == BUNDLED:
         said.append(BUNDLED_NOTE)
-    return Answer("\n".join(said), status)
+    return Answer("\n".join([*said, *written]), status)
 
 
 def _content(

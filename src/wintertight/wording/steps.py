@@ -28,7 +28,7 @@ def step_text(planned: PlannedStep, card: Card, language: str = "en", system: Sy
         "part": part_name(card, step.part, language) if step.part else "",
         "parts": listed(_parts(step, card, language), language),
         "outlet": listed(_runs(step, card, language), language),
-        "handles": _handles(step, card, language),
+        "handles": handles_text(step, card, language),
         "handling": in_words(planned.handling_s, "time", system),
         "how": how_to_open(step, language),
         **_seen(planned, language, system),
@@ -130,8 +130,8 @@ def _runs(step: Step, card: Card, language: str) -> Iterator[str]:
             yield part_name(card, action.part, language)
 
 
-def _handles(step: Step, card: Card, language: str) -> str:
-    """Give one sentence for the handles to be set across, and one for those along."""
+def handles_text(step: Step, card: Card, language: str) -> str:
+    """Give one sentence for the handles a step sets across, and one for those along."""
     said = []
     for setting in ("across", "along"):
         names = [

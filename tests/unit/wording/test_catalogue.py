@@ -19,7 +19,15 @@ SAME: Mapping[str, frozenset[str]] = MappingProxyType(
     {
         "es": frozenset({"Total", "material", "no", "no, n", "{middle} min ({low}-{high})"}),
         "fr": frozenset(
-            {"Date", "Signature", "Total", "Verdict", "volume", "{middle} min ({low}-{high})"}
+            {
+                "Date",
+                "Signature",
+                "Signatures",
+                "Total",
+                "Verdict",
+                "volume",
+                "{middle} min ({low}-{high})",
+            }
         ),
     }
 )

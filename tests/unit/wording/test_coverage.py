@@ -23,7 +23,7 @@ from wintertight.procedure.handling import HANDLING_S
 from wintertight.procedure.hazards import HAZARDS
 from wintertight.procedure.methods.table import METHODS
 from wintertight.procedure.orders import OrderKey
-from wintertight.procedure.record import ReadingKind
+from wintertight.procedure.record import REPLACE_ANODE, Instrument, ReadingKind, Result
 from wintertight.procedure.steps import PHASES, Missed
 from wintertight.procedure.stop_rules import Left, RuleKey
 from wintertight.proof.claims import Claim, EvidenceKind, Verdict
@@ -85,6 +85,11 @@ STOP_RULES = {"as planned", "doubtful too"} | {
 
 EMITTED: dict[str, set[str]] = {
     "step": STEP_KEYS,
+    "deed": STEP_KEYS | {REPLACE_ANODE, "off the card"},
+    "result": set(get_args(Result)),
+    "reading": set(get_args(ReadingKind)),
+    "instrument": set(get_args(Instrument)),
+    "evidence in a word": set(get_args(EvidenceKind)),
     "why": STEP_KEYS,
     "caution": CAUTIONS,
     "hazard": {h.key for h in HAZARDS},

@@ -10,9 +10,11 @@ from wintertight.wording.english import (
     coach,
     coach_questions,
     comparing,
+    deeds,
     drawing,
     estimate,
     fleet,
+    hang_tag,
     hindsight,
     incidents,
     intake,
@@ -25,6 +27,7 @@ from wintertight.wording.english import (
     settings,
     steps,
     wear,
+    winter_record,
 )
 
 ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
@@ -110,5 +113,14 @@ ENGLISH: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "guide shop": owner_guide.SHOP,
         "guide void": owner_guide.VOID,
         "guide spring": owner_guide.SPRING,
+        "deed": deeds.DEEDS,
+        "winter record": winter_record.RECORD,
+        "noted": winter_record.NOTED,
+        "result": winter_record.RESULTS,
+        "left": winter_record.LEFT,
+        "evidence in a word": winter_record.EVIDENCE,
+        "reading": winter_record.READINGS,
+        "instrument": winter_record.INSTRUMENTS,
+        "hang tag": hang_tag.TAG,
     }
 )
