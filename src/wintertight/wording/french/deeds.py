@@ -11,6 +11,7 @@ DEEDS: Mapping[str, str] = MappingProxyType(
         "heat off": "Coupure du chauffage de l'eau : {part}",
         "pressure off": "Débranchement du tuyau d'eau de ville, arrêt de la pompe",
         "open shut-off": "Ouverture : {part}",
+        "open bypass to drain": "Ouverture pour la vidange : {part}",
         "open taps": "Ouverture de tous les robinets",
         "open tank drain": "Ouverture de la vidange : {part}",
         "open low points": "Ouverture des points bas",

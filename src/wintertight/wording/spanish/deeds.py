@@ -8,6 +8,7 @@ DEEDS: Mapping[str, str] = MappingProxyType(
         "heat off": "Apagar el calor: {part}",
         "pressure off": "Quitar la manguera de la red, apagar la bomba",
         "open shut-off": "Abrir: {part}",
+        "open bypass to drain": "Abrir para vaciar: {part}",
         "open taps": "Abrir todas las llaves",
         "open tank drain": "Abrir el desagüe: {part}",
         "open low points": "Abrir los puntos bajos",
