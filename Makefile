@@ -24,10 +24,10 @@ $(BIN)/python:
 	@$(PY) -m venv --without-pip $(VENV)
 
 $(VENV)/.run: pyproject.toml | $(BIN)/python
-	$(call set_up,,Setting up $(VENV) to run (once; 55 MB to fetch) ...)
+	$(call set_up,,Setting up $(VENV) to run (once; 70 MB to fetch) ...)
 
 $(VENV)/.test: pyproject.toml | $(BIN)/python
-	$(call set_up,[test],Setting up $(VENV) to test (once; up to 200 MB to fetch) ...)
+	$(call set_up,[test],Setting up $(VENV) to test (once; up to 260 MB to fetch) ...)
 	@touch $(VENV)/.run
 
 .PHONY: plan

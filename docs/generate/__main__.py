@@ -3,10 +3,12 @@
 import json
 import sys
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 from docs.generate.accuracy import accuracy_page
 from docs.generate.coaches import coaches_page
+from docs.generate.drawings import SHOWN, drawing
 from docs.generate.methods import methods_page
 from docs.generate.mistakes import mistakes_page
 from docs.generate.parts import parts_page
@@ -29,6 +31,7 @@ PAGES: dict[str, Callable[[], str]] = {
     "mistakes.md": mistakes_page,
     "parts.md": parts_page,
     "records.md": records_page,
+    **{f"drawings/{name}.svg": partial(drawing, name) for name in SHOWN},
 }
 """Each file of docs/ that is generated, and the function that gives its text."""
 
@@ -40,6 +43,7 @@ def main(names: list[str]) -> int:
         sys.stderr.write(f"no page is called {', '.join(unknown)}; there are {', '.join(PAGES)}\n")
         return 2
     for name in names or PAGES:
+        (DOCS / name).parent.mkdir(exist_ok=True)
         (DOCS / name).write_text(PAGES[name](), encoding="utf-8")
         sys.stdout.write(f"docs/{name}\n")
     return 0

@@ -9,11 +9,13 @@ from wintertight.cli import (
     antifreeze,
     coach,
     digest,
+    estimate,
     fleet,
     flow,
     fluid,
     incident,
     methods,
+    papers,
     plan,
     prove,
     wear,
@@ -33,11 +35,17 @@ app = typer.Typer(
     context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100},
 )
 app.command("plan", short_help="steps, gallons, minutes, and the proof of what is left")(plan.plan)
+app.command("papers", short_help="all papers and drawings of one coach into a folder")(
+    papers.papers
+)
 app.command("methods", short_help="every method on one coach, side by side, best first")(
     methods.methods
 )
 app.command("antifreeze", short_help="which antifreeze of the list suits one coach")(
     antifreeze.antifreeze
+)
+app.command("estimate", short_help="what winterizing one coach costs, by the shop's price table")(
+    estimate.estimate
 )
 app.command("fleet", short_help="every card of a folder: gallons, minutes, jugs, verdicts")(
     fleet.fleet

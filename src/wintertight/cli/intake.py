@@ -143,11 +143,12 @@ def _talked(wanted: Wanted, *, walk_around: bool) -> Answer:
     if isinstance(sys.stdin, TextIOWrapper):
         sys.stdin.reconfigure(encoding=None if sys.stdin.isatty() else "utf-8", errors="replace")
     talk = _beginning(wanted, walk_around=walk_around)
+    typed = words.answer_words(wanted.language)
     _say([words.talk_line("keys", wanted.language), ""])
     _ask(talk, wanted)
     while talk.at not in {"card", "later"}:
         before = talk
-        talk, reply = said(talk, _typed(wanted))
+        talk, reply = said(talk, _typed(wanted), typed)
         if talk != before:
             put(wanted.kept, kept_text(Kept(talk.answers, talk.left_open, talk.stage)))
         _say(_replied(talk, reply, wanted))

@@ -20,9 +20,9 @@ from wintertight.cli.options import (
     Regulator,
     ShopFile,
 )
+from wintertight.cli.plan_files import PlanFiles
 from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, air_of, place_named, product_for, shop_list
 from wintertight.cli.visits import earlier_visits
-from wintertight.cli.written import PDF, SVG, can_be_written, write_whole
 from wintertight.errors import Place, QuantityError
 
 if TYPE_CHECKING:
@@ -40,7 +40,7 @@ if TYPE_CHECKING:
 SCHEMA = "wintertight/plan/1"
 
 
-def plan(  # noqa: C901, PLR0913 - one parameter, and one branch, for each option
+def plan(  # noqa: PLR0913 - one parameter for each option
     *,
     card: CardFile,
     low: Low = None,
@@ -55,10 +55,14 @@ def plan(  # noqa: C901, PLR0913 - one parameter, and one branch, for each optio
         str, typer.Option("--units", metavar="us|metric", help="units of screen and job sheet")
     ] = "us",
     paper: Annotated[
-        str, typer.Option("--paper", metavar="us-letter|a4", help="paper of the job sheet")
+        str, typer.Option("--paper", metavar="us-letter|a4", help="paper of both")
     ] = "us-letter",
     pdf: Annotated[
         str | None, typer.Option("--pdf", metavar="FILE", help="write the job sheet there")
+    ] = None,
+    guide: Annotated[
+        str | None,
+        typer.Option("--guide", metavar="FILE", help="write the guide for its owner there"),
     ] = None,
     drawing: Annotated[
         str | None,
@@ -101,10 +105,9 @@ def plan(  # noqa: C901, PLR0913 - one parameter, and one branch, for each optio
     from wintertight.coach.load import load_card
 
     spoken, system = language_named(language), system_named(units)
-    sheet = _paper(paper)
-    for file, option, kind in ((pdf, "--pdf", PDF), (drawing, "--drawing", SVG)):
-        if file is not None:
-            can_be_written(file, option, kind)
+    sheet = paper_named(paper)
+    files = PlanFiles(pdf, guide, drawing)
+    files.check()
     read = load_card(card)
     low_degC = design_low_degC(read, card, low)
     sold, list_file = shop_list(shop, card)
@@ -121,12 +124,7 @@ def plan(  # noqa: C901, PLR0913 - one parameter, and one branch, for each optio
 
         visits = earlier_visits(read, earlier, poured, low_degC)
         planned, taught = as_taught(planned, visits, poured)
-    if pdf is not None:
-        from wintertight.documents.job_sheet import job_sheet_pdf
-
-        write_whole(pdf, "--pdf", job_sheet_pdf(planned, spoken, sheet, system))
-    if drawing is not None:
-        _draw_end(planned, drawing, spoken)
+    written = list(files.write(planned, spoken, sheet, system))
     status = NOT_SAFE if strict and planned.verdict != "safe" else SAFE_TO_LEAVE
     if as_json:
         sold_by = {"shop": {"name": sold.name, "list": list_file}}
@@ -140,10 +138,7 @@ def plan(  # noqa: C901, PLR0913 - one parameter, and one branch, for each optio
         said.append(taught_text(taught, spoken, system))
     if list_file == BUNDLED:
         said.append(BUNDLED_NOTE)
-    if pdf is not None:
-        said.append(f"Job sheet: {pdf}")
-    if drawing is not None:
-        said.append(f"Drawing: {drawing}")
+    said += written
     return Answer("\n".join(said), status)
 
 
@@ -237,19 +232,12 @@ def _said(  # noqa: PLR0913 - a plan and how to say it
         yield from ("", told or wrong_settings_none(spoken), "")
 
 
-def _draw_end(planned: "Plan", file: str, spoken: str) -> None:
-    from wintertight.documents.drawing.of_plan import end_picture
-    from wintertight.documents.drawing.svg_text import svg_text
-
-    text = svg_text(end_picture(planned, spoken))
-    write_whole(file, "--drawing", text.encode("utf-8"), SVG)
-
-
 def _names(written: str | None) -> list[str]:
     return [name.strip() for name in (written or "").split(",") if name.strip()]
 
 
-def _paper(named: str) -> "Paper":
+def paper_named(named: str) -> "Paper":
+    """Give the paper that was asked for; a ChoiceError says which there are."""
     return "a4" if choice(named, "--paper", ("us-letter", "a4")) == "a4" else "us-letter"
 
 

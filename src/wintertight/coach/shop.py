@@ -1,4 +1,4 @@
-"""The shop's own list: its antifreeze, as the labels print it, and the places it works at."""
+"""The shop's own list: its antifreeze, as labels print it, its places of work and its prices."""
 
 import re
 from collections.abc import Callable, Sequence
@@ -12,6 +12,7 @@ from pydantic import AfterValidator, Field, StrictInt, ValidationError, model_va
 from wintertight.coach.card import Part, Text, card_error, nearest
 from wintertight.coach.faults import Fault, card_fault, faults_of, gathered
 from wintertight.coach.place import PLACE_KINDS, Place, WrittenPlace, usual_place
+from wintertight.coach.prices import Prices, WrittenPrices, price_faults
 from wintertight.coach.quantity import (
     CubicMetres,
     CubicMetresPerSecond,
@@ -54,6 +55,7 @@ class Shop:
         products: its antifreeze, in the order of the file.
         compressor: what it blows out with.
         places: where it works on coaches, in the order of the file.
+        prices: what it takes for the work; None where the list has no price table.
     """
 
     name: str
@@ -61,6 +63,7 @@ class Shop:
     products: tuple[Product, ...]
     compressor: Compressor = Compressor()
     places: tuple[Place, ...] = ()
+    prices: Prices | None = None
 
 
 def load_shop(path: str | PathLike[str]) -> Shop:
@@ -92,13 +95,15 @@ def read_shop(text: str, name: str = "shop") -> Shop:
     twice = [
         *_twice("product", [product.name for product in written.products]),
         *_twice("place", [place.name for place in written.places], str.lower),
+        *(price_faults(written.prices, written.currency) if written.prices else ()),
     ]
     if twice:
         raise gathered(twice, name, document.lines, document.data)
     products = tuple(product.product() for product in written.products)
     places = tuple(place.place() for place in written.places)
     compressor = written.compressor.compressor()
-    return Shop(written.name, written.currency, products, compressor, places)
+    prices = written.prices.prices(written.currency) if written.prices else None
+    return Shop(written.name, written.currency, products, compressor, places, prices)
 
 
 def _twice(table: str, names: Sequence[str], alike: Callable[[str], str] = str) -> list[Fault]:
@@ -242,3 +247,4 @@ class WrittenShop(Part):
     places: tuple[WrittenPlace, ...] = Field(
         default=(), alias="place", description="the places where coaches are worked on"
     )
+    prices: WrittenPrices | None = Field(default=None, description="what the shop takes")

@@ -28,7 +28,10 @@ def head(plan: Plan, language: str, system: System, *, recorded: bool) -> Iterat
 
 def open_parts(groups: Iterable[OpenGroup], heading: str, language: str) -> Iterator[str]:
     """Name the parts that are not proven, the worst first, and what would settle them."""
-    told = [f"{g.named(MOST_NAMES, language)} ({g.word}): {g.reason} {g.settle}" for g in groups]
+    colon = say("label", "colon", language)
+    told = [
+        f"{g.named(MOST_NAMES, language)} ({g.word}){colon} {g.reason} {g.settle}" for g in groups
+    ]
     yield from _list(told, say("label", heading, language))
 
 
@@ -84,4 +87,5 @@ def _list(told: Iterable[str], heading: str) -> Iterator[str]:
 
 def _part_line(plan: Plan, part: PartProof, language: str, system: System) -> str:
     name = part_name(plan.card, part.id, language)
-    return f"{name}: {claim_name(part.claim, language)}. {reason(part, language, system)}"
+    colon = say("label", "colon", language)
+    return f"{name}{colon} {claim_name(part.claim, language)}. {reason(part, language, system)}"

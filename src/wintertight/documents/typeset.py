@@ -39,7 +39,7 @@ def checked_paper(paper: str) -> Paper:
 def typeset(
     template: str, content: Mapping[str, Any], pictures: Mapping[str, str] | None = None
 ) -> bytes:
-    """Set a paper as a PDF/UA-1 file.
+    """Set a paper as a file that is both PDF/UA-1 and PDF/A-2a.
 
     Args:
         template: name of a file in ``templates``, without its ending.
@@ -55,7 +55,7 @@ def typeset(
             "sheet": json.dumps(content, ensure_ascii=False),
             "pictures": json.dumps(dict(pictures or {}), ensure_ascii=False),
         },
-        pdf_standards="ua-1",
+        pdf_standards=["ua-1", "a-2a"],
         timestamp=PRINTED_AT,
     )
     if not isinstance(made, bytes):

@@ -8,6 +8,7 @@ HANDLING_S: Mapping[str, float] = MappingProxyType(
         "heat off": 60.0,
         "pressure off": 60.0,
         "open shut-off": 20.0,
+        "open bypass to drain": 20.0,
         "open taps": 60.0,
         "open tank drain": 45.0,
         "open low points": 120.0,

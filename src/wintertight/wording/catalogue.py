@@ -1,23 +1,31 @@
 """One catalogue a language: subject, key, sentence; the only place where sentences are looked up.
 
 A language is a package beside this file with the same subjects, the same keys and the same names
-in braces; a test compares every one with English.
+in braces; a test compares every one with English. It is read when somebody first asks for it.
 """
 
 from collections.abc import Mapping
+from functools import cache
+from importlib import import_module
 from types import MappingProxyType
 
 from wintertight.errors import ChoiceError
-from wintertight.wording.english import ENGLISH
 
 Catalogue = Mapping[str, Mapping[str, str]]
 
-LANGUAGES: Mapping[str, Catalogue] = MappingProxyType({"en": ENGLISH})
-"""Every catalogue by the two letters of its language."""
+LANGUAGES: Mapping[str, tuple[str, str]] = MappingProxyType(
+    {
+        "en": ("wintertight.wording.english", "ENGLISH"),
+        "es": ("wintertight.wording.spanish", "SPANISH"),
+        "fr": ("wintertight.wording.french", "FRENCH"),
+    }
+)
+"""Where each catalogue stands, by the two letters of its language: module and name in it."""
 
 
+@cache
 def catalogue(language: str) -> Catalogue:
-    """Give the catalogue of a language.
+    """Give the catalogue of a language; read once, when it is first asked for.
 
     Args:
         language: two letters, such as "en".
@@ -32,7 +40,9 @@ def catalogue(language: str) -> Catalogue:
     if found is None:
         message = f"no language is called '{language}'; expected one of {', '.join(LANGUAGES)}"
         raise ChoiceError(message)
-    return found
+    module, name = found
+    loaded: Catalogue = getattr(import_module(module), name)
+    return loaded
 
 
 def say(subject: str, key: str, language: str = "en", /, **params: str) -> str:

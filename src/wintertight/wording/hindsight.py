@@ -96,7 +96,9 @@ def diagnosis_lines(
     if not as_recorded:
         strange = [s for s in found.sights if s.off >= STRANGE][:MOST_SIGHTS]
         told = [sight_text(s, card, language, system) for s in strange or found.sights[:1]]
-        yield say("hindsight", "strange", language, sights="; ".join(told))
+        yield say(
+            "hindsight", "strange", language, sights=say("phrase", "semicolon", language).join(told)
+        )
         yield cure_text(first, language)
     if second.fits >= TOLD_FITS:
         yield say(
@@ -174,7 +176,12 @@ def learned_lines(
     off = {place for visit, place in found.learned.far_off if visit == last}
     told = [sight_text(s, card, language, system) for s in found.sights if (s.what, s.where) in off]
     if told:
-        yield say("hindsight", "given less weight", language, sights="; ".join(told))
+        yield say(
+            "hindsight",
+            "given less weight",
+            language,
+            sights=say("phrase", "semicolon", language).join(told),
+        )
 
 
 def taught_text(learned: Learned | None, language: str = "en", system: System = "us") -> str:

@@ -7,7 +7,7 @@ from wintertight.coach.card import Card
 from wintertight.coach.faults import printable
 from wintertight.coach.intake.answers import Answer, Answers
 from wintertight.coach.intake.questions import QUESTIONS, Question
-from wintertight.coach.intake.reading import EXAMPLES, NotUnderstood
+from wintertight.coach.intake.reading import EXAMPLES, NotUnderstood, Words, plain
 from wintertight.coach.intake.talk import Talk, count, open_keys
 from wintertight.coach.intake.unseen import UNSEEN
 from wintertight.units import System, in_words
@@ -53,6 +53,34 @@ def why_asked(talk: Talk, language: str = "en") -> str:
     """Give why it matters what is asked now."""
     key = talk.at.key if isinstance(talk.at, Question) else talk.at
     return say("why asked", key, language)
+
+
+KEYED = "en"
+"""In this language choices are typed by their keys; in every other by what they are called."""
+
+
+def answer_words(language: str = "en") -> Words:
+    """Give the words by which answers are read in a language."""
+    names = (
+        {}
+        if language == KEYED
+        else {
+            question.key: {c: choice_name(question, c, language) for c in question.choices}
+            for question in QUESTIONS.values()
+        }
+    )
+    return Words(
+        yes=_typed("yes", language),
+        no=_typed("no", language),
+        none=_typed("none", language),
+        unseen=_typed("unseen", language),
+        between=_typed("between", language),
+        names=names,
+    )
+
+
+def _typed(key: str, language: str) -> frozenset[str]:
+    return frozenset(plain(word) for word in say("typed", key, language).split(", "))
 
 
 def noted_line(key: str, answer: Answer | None, language: str = "en") -> str:

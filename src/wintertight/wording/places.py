@@ -42,7 +42,13 @@ def place_text(
     texts = [hindrance_text(h, language, system) for h in told]
     if any(h.assumed for h in told):
         texts.append(say("place", "assumed", language))
-    return say("place", key, language, place=place.name, more=more, told=" ".join(texts))
+    name = place_name(place, language)
+    return say("place", key, language, place=name, more=more, told=" ".join(texts))
+
+
+def place_name(place: Place, language: str = "en") -> str:
+    """Give what a place is called: by its name, or by its kind where it has no other."""
+    return say("place", place.kind, language) if place.name == place.kind else place.name
 
 
 def precondition_text(

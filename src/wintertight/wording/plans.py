@@ -11,7 +11,7 @@ from wintertight.wording.catalogue import say, say_best
 from wintertight.wording.choices import order_and_stop_line
 from wintertight.wording.names import part_name
 from wintertight.wording.proofs import verdict_line
-from wintertight.wording.spoken import begun, counted, listed, spoken
+from wintertight.wording.spoken import begun, counted, in_thousands, listed, spoken
 from wintertight.wording.steps import hazard, step_text
 
 TOLD_AS_PARTS = frozenset({"nobody has looked", "not looked at"})
@@ -99,8 +99,8 @@ def held_line(plan: Plan, language: str = "en") -> str | None:
         "phrase",
         "held in",
         language,
-        held=f"{held.coach:,}",
-        draws=f"{held.draws:,}",
+        held=in_thousands(held.coach, language),
+        draws=in_thousands(held.draws, language),
         part=part_name(plan.card, held.weakest, language),
         share=spoken({"held_in": held.parts[held.weakest]}, language)["held_in"],
     )

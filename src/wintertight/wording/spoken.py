@@ -4,7 +4,7 @@ import math
 from collections.abc import Iterable, Mapping, Sequence
 
 from wintertight.units import Dimension, System, in_words
-from wintertight.wording.catalogue import say
+from wintertight.wording.catalogue import say, say_best
 
 _BY_ENDING: tuple[tuple[str, Dimension], ...] = (
     ("_degC", "temperature"),
@@ -65,12 +65,29 @@ def share_in_words(share: float, language: str = "en") -> str:
         ('under 1 %', '25 %')
     """
     if share < 0.01:  # noqa: PLR2004 - one per cent
-        return say("phrase", "share under", language, share="1 %")
-    return f"{share:.0%}".replace("%", " %")
+        return say("phrase", "share under", language, share=_per_cent("1", language))
+    return _per_cent(f"{100.0 * share:.0f}", language)
+
+
+def _per_cent(number: str, language: str) -> str:
+    return say("phrase", "per cent", language, number=number)
+
+
+def in_thousands(count: int, language: str = "en") -> str:
+    """Give a large count with a mark after its thousands.
+
+    Example:
+        >>> in_thousands(4000), in_thousands(96)
+        ('4,000', '96')
+    """
+    return f"{count:,}".replace(",", say("phrase", "thousands", language))
 
 
 def listed(names: Iterable[str], language: str = "en") -> str:
     """Join names: "a", "a and b", "a, b and c".
+
+    Some languages have another "and" before some sounds: "and: i" is said before a name that
+    begins with i, where longer beginnings do not say otherwise.
 
     Example:
         >>> listed(["taps", "traps", "tanks"])
@@ -80,7 +97,9 @@ def listed(names: Iterable[str], language: str = "en") -> str:
     if len(some) <= 1:
         return "".join(some)
     first = say("phrase", "comma", language).join(some[:-1])
-    return say("phrase", "and", language, first=first, last=some[-1])
+    last = some[-1]
+    beginnings = tuple(last[:letters].casefold() for letters in (3, 2, 1))
+    return say_best("phrase", "and", beginnings, language, first=first, last=last)
 
 
 def some_of(names: Sequence[str], most: int, language: str = "en") -> str:

@@ -1,12 +1,44 @@
 """Every language says the same things."""
 
+import re
+import subprocess
+import sys
+from collections.abc import Mapping
 from string import Formatter
+from types import MappingProxyType
 
 import pytest
 
 from wintertight.errors import ChoiceError
-from wintertight.wording.catalogue import LANGUAGES, Catalogue, say, say_best
+from wintertight.wording.catalogue import LANGUAGES, Catalogue, catalogue, say, say_best
 from wintertight.wording.english import ENGLISH
+
+OTHERS = [language for language in LANGUAGES if language != "en"]
+
+SAME: Mapping[str, frozenset[str]] = MappingProxyType(
+    {
+        "es": frozenset({"Total", "material", "no", "no, n", "{middle} min ({low}-{high})"}),
+        "fr": frozenset(
+            {
+                "Date",
+                "Signature",
+                "Signatures",
+                "Total",
+                "Verdict",
+                "volume",
+                "{middle} min ({low}-{high})",
+            }
+        ),
+    }
+)
+"""What is said in a language just as in English."""
+
+AS_IT_IS = re.compile(r"Wintertight|--[a-z]+=\S+|[\W\d_]")
+"""The name of the program, an option, and signs: the same in every language."""
+
+PAIRS = ("()", "[]", "«»", "¿?", "¡!")
+SIGNS = {"talk": frozenset({"keys"})}
+"""Sentences that speak of the signs themselves."""
 
 
 def differences(catalogue: Catalogue) -> list[str]:
@@ -32,7 +64,7 @@ def names_in(sentence: str) -> set[str]:
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_a_language_is_complete(language: str) -> None:
     """Guards that no key is missing or surplus in any language, and that the names fit."""
-    assert differences(LANGUAGES[language]) == []
+    assert differences(catalogue(language)) == []
 
 
 def test_a_missing_and_a_surplus_key_are_found() -> None:
@@ -46,6 +78,55 @@ def test_a_missing_and_a_surplus_key_are_found() -> None:
         "reason/new surplus",
         "reason/freezes names",
     ]
+
+
+def without_names(sentence: str) -> str:
+    """Give a sentence without the names in braces, and without what every language shares."""
+    return AS_IT_IS.sub("", re.sub(r"\{\w+\}", "", sentence))
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_nothing_is_left_in_english(language: str) -> None:
+    """Guards that no sentence is a copy of the English one, but for a short list of words."""
+    told = catalogue(language)
+    copied = {
+        sentence
+        for subject, sentences in ENGLISH.items()
+        for key, sentence in sentences.items()
+        if told[subject][key] == sentence and without_names(sentence)
+    }
+    assert copied == SAME[language]
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_sentences_are_clean(language: str) -> None:
+    """Guards against sentences that are empty, and marks that open and do not close."""
+    wrong = []
+    for subject, sentences in catalogue(language).items():
+        for key, sentence in sentences.items():
+            pairs = [pair for pair in PAIRS if language == "es" or pair not in {"¿?", "¡!"}]
+            open_marks = any(sentence.count(p[0]) != sentence.count(p[1]) for p in pairs)
+            signs = key in SIGNS.get(subject, ())
+            if not sentence.strip(" ,") and key not in {"comma", "thousands"}:
+                wrong.append((subject, key))
+            if (open_marks and not signs) or sentence.count('"') % 2 or ".." in sentence:
+                wrong.append((subject, key))
+    assert wrong == []
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_a_language_is_read_when_it_is_asked_for(language: str) -> None:
+    """Guards that the command line does not read catalogues that nobody asked for."""
+    module, _ = LANGUAGES[language]
+    lines = (
+        "import sys",
+        "from wintertight.wording.catalogue import say",
+        "say('claim', 'filled')",
+        f"assert {module!r} not in sys.modules",
+        f"say('claim', 'filled', {language!r})",
+        f"assert {module!r} in sys.modules",
+    )
+    subprocess.run([sys.executable, "-c", "\n".join(lines)], check=True)  # noqa: S603 - ours
 
 
 def test_an_unknown_language_is_named() -> None:

@@ -28,6 +28,7 @@ from wintertight.procedure.steps import PHASES, Missed
 from wintertight.procedure.stop_rules import Left, RuleKey
 from wintertight.proof.claims import Claim, EvidenceKind, Verdict
 from wintertight.proof.judge import PERHAPS
+from wintertight.wording.catalogue import LANGUAGES, catalogue
 from wintertight.wording.english import ENGLISH
 
 TREATED = {"as found", "flowed", "drained", "emptied", "swept", "removed", *PERHAPS}
@@ -215,15 +216,28 @@ def test_whatever_is_not_proven_has_a_remedy() -> None:
     assert sorted((REASONS | UNKNOWN) - proven - set(ENGLISH["settle"])) == []
 
 
-def test_nothing_is_called_safe() -> None:
+SAFE = {
+    "en": r"\bsafe",
+    "es": r"(?i)\b(segur|a salvo|sin (riesgo|peligro)|inofensiv)",
+    "fr": r"(?i)\b(sûre?s?\b|sans danger|sans risque|en sécurité|inoffensi)",
+}
+"""What nobody can call a coach, in each language."""
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_nothing_is_called_safe(language: str) -> None:
     """Guards that no sentence says "safe"; only the phase that makes things safe is called so."""
     said = [
-        (s, k) for s, some in ENGLISH.items() for k, t in some.items() if re.search(r"\bsafe", t)
+        (s, k)
+        for s, some in catalogue(language).items()
+        for k, t in some.items()
+        if re.search(SAFE[language], t)
     ]
     assert said == [("phase", "make safe")]
 
 
-def test_sentences_are_whole() -> None:
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_sentences_are_whole(language: str) -> None:
     """Guards that what is read as a sentence begins large and ends in a stop."""
     wrong = [
         (subject, key)
@@ -237,7 +251,7 @@ def test_sentences_are_whole() -> None:
             "evidence",
             "finding",
         )
-        for key, text in ENGLISH[subject].items()
-        if not re.search(r"[.?!]$|\{handles\}$", text) or not re.match(r"[A-Z{]", text)
+        for key, text in catalogue(language)[subject].items()
+        if not re.search(r"[.?!]$|\{handles\}$", text) or not re.match(r"[^\W\d_a-z]|[{¿¡]", text)
     ]
     assert wrong == []

@@ -9,11 +9,14 @@ import pytest
 from tests.unit.wording.emitted import PACKAGE, literals
 from wintertight.coach.intake.answers import Answers
 from wintertight.coach.intake.questions import QUESTIONS, Question
-from wintertight.coach.intake.reading import Misread, NotUnderstood
+from wintertight.coach.intake.reading import IN_ENGLISH, Misread, NotUnderstood, read_answer
 from wintertight.coach.intake.talk import Crossroads, begun, resumed, said
+from wintertight.wording.catalogue import LANGUAGES, catalogue
 from wintertight.wording.english import ENGLISH
 from wintertight.wording.intake import (
+    KEYED,
     answer_name,
+    answer_words,
     asked_lines,
     coach_name,
     misread_line,
@@ -59,11 +62,12 @@ def test_every_phrase_between_the_questions_is_said() -> None:
     assert forms | stages | {"yes", "no"} <= set(ENGLISH["talk"])
 
 
+@pytest.mark.parametrize("language", LANGUAGES)
 @pytest.mark.parametrize("subject", ["where", "why asked", "question", "not understood"])
-def test_what_is_read_at_the_phone_is_whole(subject: str) -> None:
+def test_what_is_read_at_the_phone_is_whole(subject: str, language: str) -> None:
     """Guards that each is a sentence, and that a place to look is one line."""
-    for key, text in ENGLISH[subject].items():
-        assert text[0].isupper() or text[0] in "'{<", key
+    for key, text in catalogue(language)[subject].items():
+        assert text[0].isupper() or text[0] in "'{<¿«", key
         assert text[-1] in ".?-}", key
         assert subject not in {"where", "question"} or len(text) <= LONGEST, key
 
@@ -174,3 +178,90 @@ def test_a_coach_is_named_by_what_is_known() -> None:
     short = Answers().with_answer("shape", "toy hauler")
     assert coach_name(short) == "Toy hauler"
     assert coach_name(short.with_answer("length", "34 ft")) == "Toy hauler, 34 ft"
+
+
+def test_english_is_read_alike_with_and_without_a_catalogue() -> None:
+    """Guards that files of answers, read without words of a language, are read as the talk is."""
+    assert answer_words("en") == IN_ENGLISH
+
+
+@pytest.mark.parametrize("language", [language for language in LANGUAGES if language != KEYED])
+@pytest.mark.parametrize("key", QUESTIONS)
+def test_what_is_offered_can_be_typed(key: str, language: str) -> None:
+    """Guards that each choice is understood by the name it is offered by, with or without case."""
+    question, words = QUESTIONS[key], answer_words(language)
+    for choice in question.choices:
+        name = catalogue(language)["choice"][f"{key}: {choice}"]
+        answer = choice if question.form == "one" else (choice,)
+        assert read_answer(question, name.upper(), words) == answer
+    if question.form == "several":
+        for none in words.none:
+            assert read_answer(question, none, words) == ()
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_what_is_said_can_be_typed(language: str) -> None:
+    """Guards that "yes", "no" and "none" are read as they are said and as they are prompted for."""
+    words, talk = answer_words(language), catalogue(language)["talk"]
+    prompted = [letter for letter in talk["prompt yes or no"] if letter.isalpha()]
+    assert (prompted[0], prompted[-1]) == (min(words.yes, key=len), min(words.no, key=len))
+    assert read_answer(QUESTIONS["sprayer"], talk["yes"], words) == "yes"
+    assert read_answer(QUESTIONS["sprayer"], talk["no"], words) == "no"
+    assert read_answer(QUESTIONS["tub"], talk["none"], words) == ()
+    assert not words.yes & (words.no | words.none)
+    assert not words.unseen & words.none
+
+
+@pytest.mark.parametrize(
+    ("key", "typed", "answer"),
+    [
+        ("shape", "GOTA", "teardrop"),
+        ("shape", "quinta rueda, dos", "fifth wheel, two baths"),
+        ("shape", "5", "long bunkhouse trailer"),
+        ("heater", "ningún", "no heater"),
+        ("heater", "16", "tank of 16 gal"),
+        ("low points", "dos", "two"),
+        ("belly", "cerrado, y caliente", "closed and heated"),
+        ("appliances", "maquina de hielo y lavadora", ("ice maker", "washer")),
+        (
+            "appliances",
+            "Máquina, despachador e lavav",
+            ("ice maker", "door dispenser", "dishwasher"),
+        ),
+        ("tub", "Ninguna", ()),
+        ("sprayer", "Sí", "yes"),
+        ("sprayer", "S", "yes"),
+    ],
+)
+def test_spanish_is_read(key: str, typed: str, answer: str | tuple[str, ...]) -> None:
+    """Guards Spanish answers as people type them: short, without accents, joined by "y"."""
+    assert read_answer(QUESTIONS[key], typed, answer_words("es")) == answer
+
+
+@pytest.mark.parametrize(
+    ("key", "typed", "why"),
+    [
+        ("sprayer", "yes", "yes or no"),
+        ("belly", "closed", "no such choice"),
+        ("tub", "tina y ninguna", "none or some"),
+        ("shape", "quinta", "several fit"),
+    ],
+)
+def test_spanish_slips_are_told(key: str, typed: str, why: Misread) -> None:
+    """Guards that in Spanish nothing is taken for an English word."""
+    with pytest.raises(NotUnderstood) as slip:
+        read_answer(QUESTIONS[key], typed, answer_words("es"))
+    assert slip.value.key == why
+
+
+def test_a_talk_in_spanish_leaves_open_and_says_yes() -> None:
+    """Guards the words of a whole talk: not looked at, back, no, yes."""
+    words = answer_words("es")
+    talk = begun()
+    for _ in range(8):
+        talk, reply = said(talk, "Nadie ha mirado", words)
+        assert reply.what == "asked"
+    assert said(talk, "<", words)[0].left_open != talk.left_open
+    talk = said(talk, "no", words)[0]
+    assert said(talk, "y", words)[1].what == "not understood"
+    assert said(talk, "sí", words)[0].at == "card"

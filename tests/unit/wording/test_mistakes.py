@@ -1,6 +1,5 @@
 """Every wrong setting, sign and outcome has its words, and the names in braces fit."""
 
-import re
 from string import Formatter
 from typing import get_args
 
@@ -10,6 +9,7 @@ from tests.unit.wording.test_coverage import names_in
 from wintertight.coach.card import Card
 from wintertight.procedure.mistake_outcome import MistakeOutcome, Outcome, Sign, SignKey
 from wintertight.procedure.mistakes import MISTAKES, Mistake
+from wintertight.wording.catalogue import LANGUAGES, catalogue
 from wintertight.wording.english import ENGLISH
 from wintertight.wording.mistakes import (
     BY_EASE,
@@ -65,10 +65,15 @@ def test_what_settles_it_needs_no_names() -> None:
     assert {k for k, text in ENGLISH["mistake settle"].items() if names_in(text)} == set()
 
 
-@pytest.mark.parametrize("subject", ["mistake", "mistake settle", "mistake outcome", "sign"])
-def test_pieces_fit_into_one_sentence(subject: str) -> None:
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize(
+    "subject",
+    ["mistake", "mistake settle", "mistake outcome", "sign", "cause", "cause in passing", "sight"],
+)
+def test_pieces_fit_into_one_sentence(subject: str, language: str) -> None:
     """Guards that no piece begins large or ends in a stop: they are put together."""
-    wrong = [k for k, text in ENGLISH[subject].items() if re.search(r"\.$|^[A-Z]", text)]
+    pieces = catalogue(language)[subject]
+    wrong = [k for k, text in pieces.items() if text.endswith(".") or text[0].isupper()]
     assert wrong == []
 
 

@@ -47,6 +47,21 @@ def test_lists_and_counts() -> None:
 
 
 @pytest.mark.parametrize(
+    ("last", "said"),
+    [
+        ("inodoro", "ducha e inodoro"),
+        ("Inodoro del baño", "ducha e Inodoro del baño"),
+        ("hilo", "ducha e hilo"),
+        ("hielera", "ducha y hielera"),
+        ("lavadora", "ducha y lavadora"),
+    ],
+)
+def test_a_spanish_and_gives_way(last: str, said: str) -> None:
+    """Guards that "y" becomes "e" before the sound of an i, and not before "hie"."""
+    assert listed(["ducha", last], "es") == said
+
+
+@pytest.mark.parametrize(
     ("part", "name"),
     [
         ("kitchen.hot", "kitchen tap, hot side"),

@@ -1,7 +1,9 @@
 """What somebody typed, read as the answer to a question."""
 
 import re
-from collections.abc import Iterator, Sequence
+import unicodedata
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Literal
 
@@ -27,10 +29,55 @@ Misread = Literal[
     "cannot stay open",
 ]
 
-NONE = frozenset({"none", "no", "n", "nothing", "0"})
-YES, NO = frozenset({"yes", "y"}), frozenset({"no", "n"})
 
-_BETWEEN = re.compile(r"[,;+&]|\band\b")
+@dataclass(frozen=True, slots=True)
+class Words:
+    """What people type in a language, as `plain` gives it.
+
+    Attributes:
+        yes: "yes", and shorter.
+        no: "no", and shorter.
+        none: none of several choices.
+        unseen: nobody has looked.
+        between: what may stand between two choices instead of a comma.
+        names: by question, what each choice is called by its key; a question that is not there is
+            answered by the keys themselves.
+    """
+
+    yes: frozenset[str]
+    no: frozenset[str]
+    none: frozenset[str]
+    unseen: frozenset[str]
+    between: frozenset[str]
+    names: Mapping[str, Mapping[str, str]] = field(default_factory=dict)
+
+    def called(self, question: Question) -> Mapping[str, str]:
+        """Give what each choice of a question is called, in the order in which they are offered."""
+        names = self.names.get(question.key, {})
+        return {choice: plain(names.get(choice, choice)) for choice in question.choices}
+
+
+def plain(text: str) -> str:
+    """Give a text in small letters, without accents, curved apostrophes and surplus blanks.
+
+    Example:
+        >>> plain(" Sí,  PEX ")
+        'si, pex'
+    """
+    apart = unicodedata.normalize("NFD", " ".join(text.split()).casefold())
+    bare = "".join(letter for letter in apart if not unicodedata.combining(letter))
+    return bare.replace("\N{RIGHT SINGLE QUOTATION MARK}", "'")
+
+
+IN_ENGLISH = Words(
+    yes=frozenset({"yes", "y"}),
+    no=frozenset({"no", "n"}),
+    none=frozenset({"none", "no", "n", "nothing", "0"}),
+    unseen=frozenset({"-", "not looked at"}),
+    between=frozenset({"and"}),
+)
+"""The words of files of answers, and of a talk in English: choices go by their keys."""
+
 _BARE_NUMBER = re.compile(r"[+-]?\s*(?:\d+(?:\.\d*)?|\.\d+)")
 _DIGITS = re.compile(r"[0-9]{1,3}")
 _SLACK = 1e-9
@@ -62,16 +109,17 @@ class NotUnderstood(Exception):  # noqa: N818 - reads as what it is
         self.dimension, self.within = dimension, within
 
 
-def read_answer(question: Question, text: str) -> Answer:
+def read_answer(question: Question, text: str, words: Words = IN_ENGLISH) -> Answer:
     """Read what was typed.
 
-    A choice is named by its number, its key, or the beginning of its key or of a word in it, in
+    A choice is named by its number, its name, or the beginning of its name or of a word in it, in
     capitals or not, as long as only one choice begins so. Several are parted by commas or blanks;
     "none" is none of them. A quantity carries its unit.
 
     Args:
         question: what was asked.
         text: one line.
+        words: what is typed in the language of the talk.
 
     Returns:
         The answer: the key of a choice, keys in the order of the question, "yes" or "no", or the
@@ -85,23 +133,22 @@ def read_answer(question: Question, text: str) -> Answer:
         >>> read_answer(QUESTIONS["appliances"], "4, ice")
         ('ice maker', 'washer')
     """
-    plain = " ".join(text.split())
-    if not plain:
-        raise NotUnderstood(plain, "nothing typed")
+    line = " ".join(text.split())
+    if not line:
+        raise NotUnderstood(line, "nothing typed")
     if question.form == "quantity":
-        return _quantity(question, plain)
+        return _quantity(question, line)
     if question.form == "yes or no":
-        return read_yes(plain)
-    if question.form == "one":
-        return _one(question.choices, plain)
-    return _several(question.choices, plain)
+        return read_yes(line, words)
+    called = words.called(question)
+    return _one(called, line) if question.form == "one" else _several(called, line, words)
 
 
-def read_yes(text: str) -> str:
+def read_yes(text: str, words: Words = IN_ENGLISH) -> str:
     """Read "yes" or "no", or their first letter; anything else is not understood."""
-    word = text.strip().casefold()
-    if word in YES | NO:
-        return "yes" if word in YES else "no"
+    word = plain(text)
+    if word in words.yes | words.no:
+        return "yes" if word in words.yes else "no"
     raise NotUnderstood(text, "yes or no" if word else "nothing typed")
 
 
@@ -122,72 +169,72 @@ def _quantity(question: Question, text: str) -> str:
     return text
 
 
-def _one(choices: Sequence[str], text: str) -> str:
+def _one(called: Mapping[str, str], text: str) -> str:
     if _DIGITS.fullmatch(text):
-        return _numbered(choices, text)
-    found = _meant(choices, text)
+        return _numbered(called, text)
+    found = _meant(called, text)
     if len(found) == 1:
         return found[0]
     if found:
         raise NotUnderstood(text, "several fit", found)
     parts = [part for part in re.split(r"[,;\s]+", text) if part]
-    if len(parts) > 1 and all(_meant(choices, p) or _has_number(choices, p) for p in parts):
+    if len(parts) > 1 and all(_meant(called, p) or _has_number(called, p) for p in parts):
         raise NotUnderstood(text, "one only")
-    raise NotUnderstood(text, "no such choice", choices)
+    raise NotUnderstood(text, "no such choice", tuple(called))
 
 
-def _several(choices: Sequence[str], text: str) -> tuple[str, ...]:
+def _several(called: Mapping[str, str], text: str, words: Words) -> tuple[str, ...]:
     found: set[str] = set()
-    if text.casefold() in NONE:
+    if plain(text) in words.none:
         return ()
-    for part in _BETWEEN.split(text.casefold()):
-        found |= set(_in_a_row(choices, part.split()))
+    ands = "|".join(map(re.escape, sorted(words.between)))
+    for part in re.split(rf"[,;+&]|\b(?:{ands})\b", text.casefold()):
+        found |= set(_in_a_row(called, part.split(), words))
     if not found:
-        raise NotUnderstood(text, "no such choice", choices)
-    return tuple(choice for choice in choices if choice in found)
+        raise NotUnderstood(text, "no such choice", tuple(called))
+    return tuple(choice for choice in called if choice in found)
 
 
-def _in_a_row(choices: Sequence[str], words: Sequence[str]) -> Iterator[str]:
+def _in_a_row(called: Mapping[str, str], typed: Sequence[str], words: Words) -> Iterator[str]:
     """Give the choices that stand in a row without commas, each as long as it can be read."""
     here = 0
-    while here < len(words):
-        for end in range(len(words), here, -1):
-            piece = " ".join(words[here:end])
-            if len(_meant(choices, piece)) == 1 or _has_number(choices, piece):
+    while here < len(typed):
+        for end in range(len(typed), here, -1):
+            piece = " ".join(typed[here:end])
+            if len(_meant(called, piece)) == 1 or _has_number(called, piece):
                 break
         else:
             end = here + 1
-        piece = " ".join(words[here:end])
-        if piece in NONE:
-            raise NotUnderstood(" ".join(words), "none or some")
-        yield _one(choices, piece)
+        piece = " ".join(typed[here:end])
+        if plain(piece) in words.none:
+            raise NotUnderstood(" ".join(typed), "none or some")
+        yield _one(called, piece)
         here = end
 
 
-def _numbered(choices: Sequence[str], text: str) -> str:
+def _numbered(called: Mapping[str, str], text: str) -> str:
     """Give a choice by its number, unless the number is also the size of another one."""
-    sizes = [choice for choice in choices if text in choice.split()]
-    if not _has_number(choices, text):
+    sizes = [choice for choice, name in called.items() if text in name.split()]
+    if not _has_number(called, text):
         if len(sizes) == 1:
             return sizes[0]
-        raise NotUnderstood(text, "no such number", choices)
-    numbered = choices[int(text) - 1]
+        raise NotUnderstood(text, "no such number", tuple(called))
+    numbered = tuple(called)[int(text) - 1]
     if sizes and numbered not in sizes:
         raise NotUnderstood(text, "number or size", (numbered, *sizes))
     return numbered
 
 
-def _has_number(choices: Sequence[str], text: str) -> bool:
-    return bool(_DIGITS.fullmatch(text)) and 1 <= int(text) <= len(choices)
+def _has_number(called: Mapping[str, str], text: str) -> bool:
+    return bool(_DIGITS.fullmatch(text)) and 1 <= int(text) <= len(called)
 
 
-def _meant(choices: Sequence[str], text: str) -> list[str]:
-    """Give the choices that a text can mean: the whole key, else its beginning, else a word's."""
-    word = text.casefold()
-    keys = {choice: choice.casefold() for choice in choices}
-    whole = [choice for choice, key in keys.items() if key == word]
-    beginning = [choice for choice, key in keys.items() if key.startswith(word)]
-    inside = [choice for choice, key in keys.items() if f" {word}" in key]
+def _meant(called: Mapping[str, str], text: str) -> list[str]:
+    """Give the choices that a text can mean: the whole name, else its beginning, else a word's."""
+    word = plain(text)
+    whole = [choice for choice, name in called.items() if name == word]
+    beginning = [choice for choice, name in called.items() if name.startswith(word)]
+    inside = [choice for choice, name in called.items() if f" {word}" in name]
     return whole or beginning or inside
 
 

@@ -14,13 +14,20 @@ from typing import Literal
 from wintertight.coach.intake.answers import Answer, Answers
 from wintertight.coach.intake.order import askable, next_question
 from wintertight.coach.intake.questions import Question, Stage
-from wintertight.coach.intake.reading import NotUnderstood, read_answer, read_yes
+from wintertight.coach.intake.reading import (
+    IN_ENGLISH,
+    NotUnderstood,
+    Words,
+    plain,
+    read_answer,
+    read_yes,
+)
 
 Crossroads = Literal["go on", "write"]
 End = Literal["card", "later"]
 What = Literal["asked", "help", "summary", "not understood", "ended"]
 
-HELP, OPEN, BACK, SO_FAR = frozenset({"?"}), frozenset({"-", "not looked at"}), "<", "!"
+HELP, BACK, SO_FAR = "?", "<", "!"
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,34 +100,35 @@ def resumed(answers: Answers, left_open: frozenset[str], stage: Stage) -> Talk:
     return _at_next(replace(talk, answers=answers, left_open=left_open, stage=stage))
 
 
-def said(talk: Talk, text: str) -> tuple[Talk, Reply]:
+def said(talk: Talk, text: str, words: Words = IN_ENGLISH) -> tuple[Talk, Reply]:
     """Take one line.
 
     Args:
         talk: where the talk stands; it has not ended.
         text: what was typed.
+        words: what is typed in the language of the talk.
 
     Returns:
         Where it stands now - the same, unless it was an answer, "-" or "<" - and what comes of it.
     """
-    plain = " ".join(text.split()).casefold()
-    if plain in HELP or plain == SO_FAR:
-        return talk, Reply("summary" if plain == SO_FAR else "help")
+    line = plain(text)
+    if line in {HELP, SO_FAR}:
+        return talk, Reply("summary" if line == SO_FAR else "help")
     try:
-        return _moved(talk, text, plain)
+        return _moved(talk, text, line, words)
     except NotUnderstood as why:
         return talk, Reply("not understood", why=why)
 
 
-def _moved(talk: Talk, text: str, plain: str) -> tuple[Talk, Reply]:
+def _moved(talk: Talk, text: str, line: str, words: Words) -> tuple[Talk, Reply]:
     question = talk.at
-    if plain == BACK:
+    if line == BACK:
         return _back(talk, text), Reply("asked")
     if not isinstance(question, Question):
-        return _at_crossroads(talk, text, plain)
-    if plain in OPEN:
+        return _at_crossroads(talk, text, line, words)
+    if line in words.unseen:
         return _left_open(talk, question), Reply("asked", question.key)
-    answer = read_answer(question, text)
+    answer = read_answer(question, text, words)
     return _answered(talk, question, answer), Reply("asked", question.key, answer)
 
 
@@ -139,10 +147,10 @@ def _back(talk: Talk, text: str) -> Talk:
     return talk.before
 
 
-def _at_crossroads(talk: Talk, text: str, plain: str) -> tuple[Talk, Reply]:
-    if plain in OPEN:
+def _at_crossroads(talk: Talk, text: str, line: str, words: Words) -> tuple[Talk, Reply]:
+    if line in words.unseen:
         raise NotUnderstood(text, "cannot stay open")
-    yes = read_yes(text) == "yes"
+    yes = read_yes(text, words) == "yes"
     if talk.at == "go on":
         on: Stage = "walk-around" if yes else "phone"
         ahead = replace(talk, stage=on, before=talk)

@@ -68,6 +68,12 @@ def fitted(
     )
 
 
+def height_of(places: Sequence[Position], view: View, width: float) -> float:
+    """Give how high places are drawn that are fitted into a width, in units of that width."""
+    xs, ys = zip(*(seen(place, view) for place in places), strict=True)
+    return float(width * (max(ys) - min(ys)) / max(max(xs) - min(xs), 1e-9))
+
+
 def clearest(
     places: Sequence[Position], window: tuple[float, float, float, float], least_m: float
 ) -> Frame:

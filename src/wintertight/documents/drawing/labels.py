@@ -30,8 +30,8 @@ def height_needed(wanted: Sequence[Wanted], column: float) -> float:
     return sum(heights) / 2.0 + (heights[0] if heights else 0.0)
 
 
-def in_columns(
-    wanted: Sequence[Wanted], width: float, column: float, top: float, bottom: float
+def in_columns(  # noqa: PLR0913 - labels, and the room there is
+    wanted: Sequence[Wanted], *, width: float, column: float, edge: float, top: float, bottom: float
 ) -> tuple[Label, ...]:
     """Set labels beside a drawing.
 
@@ -39,6 +39,7 @@ def in_columns(
         wanted: the labels.
         width: of the paper.
         column: width of each of the two columns.
+        edge: blank edge outside them.
         top: upper edge of both columns.
         bottom: their lower edge; if they need more room they go on below it.
 
@@ -53,8 +54,8 @@ def in_columns(
     for _, label in made:
         filled += label.height + GAP
         (left if filled <= total / 2.0 else right).append(label)
-    at_left = [replace(label, x=column, anchored="end") for label in left]
-    at_right = [replace(label, x=width - column) for label in right]
+    at_left = [replace(label, x=edge + column, anchored="end") for label in left]
+    at_right = [replace(label, x=width - edge - column) for label in right]
     return (*_stacked(at_left, top, bottom), *_stacked(at_right, top, bottom))
 
 

@@ -1,6 +1,6 @@
 """How wide a text is, by the font that papers are set in."""
 
-from functools import cache
+from functools import cache, lru_cache
 
 from fontTools.ttLib import TTFont
 
@@ -19,6 +19,7 @@ def _widths(file: str) -> tuple[dict[int, float], float]:
     return widths, max(widths.values())
 
 
+@lru_cache(maxsize=4096)
 def width_of(text: str, size: float, *, bold: bool = False) -> float:
     """Give how wide a text is.
 

@@ -147,9 +147,10 @@ def front_picture(plan: Plan, planned: PlannedStep, language: str = "en") -> Pic
         f"front-{planned.n}",
         say("drawing", "front at", language, n=str(planned.n), part=name),
         patterns,
-        {about: say("drawing", "colour here", language, part=name)},
+        {about: say("drawing", "colour here", language)},
         meaning,
         bold=frozenset({about}),
+        small=True,
         language=language,
     )
 

@@ -11,7 +11,7 @@ Pattern = Literal[
 ]
 """How a line is drawn; each differs from the others without its colour."""
 
-TEXT = 15.0
+TEXT = 16.0
 """Size of letters [unit]."""
 
 

@@ -6,7 +6,8 @@ from types import MappingProxyType
 
 from wintertight.coach.card import Card, Fitting
 from wintertight.coach.position import Position
-from wintertight.documents.drawing.framing import Frame, clearest, fitted
+from wintertight.coach.sides import sides_of
+from wintertight.documents.drawing.framing import Frame, clearest, fitted, height_of
 from wintertight.documents.drawing.labels import GAP, Wanted, height_needed, in_columns
 from wintertight.documents.drawing.picture import TEXT, Label, Pattern, Picture, Stroke
 from wintertight.documents.drawing.scene import (
@@ -19,16 +20,18 @@ from wintertight.documents.drawing.scene import (
     outline,
     shown,
 )
-from wintertight.documents.drawing.sides import sides_of
 from wintertight.documents.drawing.views import View
 from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
 from wintertight.wording.spoken import begun, listed
 
 WIDE, COLUMN, HIGH = 1000.0, 190.0, 520.0
-"""Width of a picture of a whole coach, of a column of its labels, and its least height [unit]."""
+"""Width of a picture of a whole coach, of a column of its labels, and its usual height [unit]."""
 
-CLOSE_WIDE, CLOSE_COLUMN, CLOSE_HIGH = 640.0, 170.0, 300.0
+SMALL_WIDE, SMALL_COLUMN = 580.0, 90.0
+"""Widths of a picture that stands beside another [unit]."""
+
+CLOSE_WIDE, CLOSE_COLUMN, CLOSE_HIGH = 540.0, 140.0, 190.0
 """The same of a close-up."""
 
 EDGE = 12.0
@@ -86,6 +89,8 @@ class _Drawn:
         patterns: by line, how it is drawn; None for hot and cold.
         settings: by valve, how it stands.
         bold: fittings whose labels are bold.
+        wide: width of the paper.
+        column: width of each column of labels.
     """
 
     name: str
@@ -97,6 +102,8 @@ class _Drawn:
     patterns: Mapping[str, Pattern] | None = None
     settings: Mapping[str, str] = field(default_factory=lambda: NOTHING)
     bold: frozenset[str] = frozenset()
+    wide: float = WIDE
+    column: float = COLUMN
 
 
 def contents_picture(  # noqa: PLR0913, PLR0917 - a picture and its words
@@ -109,6 +116,7 @@ def contents_picture(  # noqa: PLR0913, PLR0917 - a picture and its words
     *,
     settings: Mapping[str, str] = NOTHING,
     bold: frozenset[str] = frozenset(),
+    small: bool = False,
     language: str = "en",
 ) -> Picture:
     """Draw the whole coach by what its lines hold, or by what is claimed of them.
@@ -122,6 +130,7 @@ def contents_picture(  # noqa: PLR0913, PLR0917 - a picture and its words
         meaning: by pattern, what it means; the legend tells those that are there.
         settings: by valve, how it stands.
         bold: fittings whose labels are bold.
+        small: whether it stands beside others, on narrower paper.
         language: two letters.
 
     Returns:
@@ -130,7 +139,10 @@ def contents_picture(  # noqa: PLR0913, PLR0917 - a picture and its words
     there = set(patterns.values())
     legend = {pattern: word for pattern, word in meaning.items() if pattern in there}
     said = "; ".join(names.values())
-    drawn = _Drawn(name, title, said, names, legend, "isometric", patterns, settings, bold)
+    wide, column = (SMALL_WIDE, SMALL_COLUMN) if small else (WIDE, COLUMN)
+    drawn = _Drawn(
+        name, title, said, names, legend, "isometric", patterns, settings, bold, wide, column
+    )
     return _whole(card, drawn, language)
 
 
@@ -139,11 +151,12 @@ def _whole(card: Card, drawn: _Drawn, language: str) -> Picture:
     box = box_of(card)
     places = [*corners(box), *(f.at for f in fittings if f.at is not None)]
     probe = [Wanted(text, (0.0, 0.0), part in drawn.bold) for part, text in drawn.names.items()]
-    high = max(HIGH, height_needed(probe, COLUMN))
-    window = (EDGE + COLUMN + 20.0, EDGE + ENDS, WIDE - EDGE - COLUMN - 20.0, EDGE + high - ENDS)
-    frame = fitted(places, drawn.view, window, 1.0)
+    left, right = EDGE + drawn.column + 20.0, drawn.wide - EDGE - drawn.column - 20.0
+    drawing = height_of(places, drawn.view, right - left) + 2.0 * ENDS
+    high = max(min(HIGH, drawing), height_needed(probe, drawn.column))
+    frame = fitted(places, drawn.view, (left, EDGE + ENDS, right, EDGE + high - ENDS), 1.0)
     room = (EDGE, EDGE + high)
-    labels = _labels(frame, fittings, drawn.names, drawn.bold, WIDE, COLUMN, room)
+    labels = _labels(frame, fittings, drawn.names, drawn.bold, drawn.wide, drawn.column, room)
     bottom = max([EDGE + high, *(label.box[3] for label in labels)])
     samples, meanings = _legend(drawn.legend, bottom + 2.0 * GAP)
     height = bottom + LEGEND
@@ -151,9 +164,9 @@ def _whole(card: Card, drawn: _Drawn, language: str) -> Picture:
         drawn.name,
         drawn.title,
         drawn.words,
-        WIDE,
+        drawn.wide,
         height,
-        (0.0, 0.0, WIDE, height),
+        (0.0, 0.0, drawn.wide, height),
         (*outline(box, frame), *lines(card, frame, drawn.patterns), *samples),
         tuple(marks(card, frame, fittings, drawn.settings, size=MARK)),
         (*labels, *meanings, *_ends(frame, corners(box), language)),
@@ -174,7 +187,8 @@ def _labels(  # noqa: PLR0913, PLR0917 - a window and what stands beside it
         for f in fittings
         if f.id in names and f.at is not None
     ]
-    return in_columns(wanted, width, EDGE + column, *room)
+    top, bottom = room
+    return in_columns(wanted, width=width, column=column, edge=EDGE, top=top, bottom=bottom)
 
 
 def _ends(frame: Frame, at: Sequence[Position], language: str) -> Iterable[Label]:
@@ -223,7 +237,7 @@ def close_up(  # noqa: PLR0913 - a picture and its words
     """
     about = [card.fitting[part] for part in parts if card.fitting[part].at is not None]
     places = [f.at for f in about if f.at is not None]
-    margin = 40.0
+    margin = 30.0
     window = (
         EDGE + CLOSE_COLUMN + 20.0 + margin,
         EDGE + margin,
@@ -254,7 +268,7 @@ def close_up(  # noqa: PLR0913 - a picture and its words
     return Picture(
         name,
         title,
-        "; ".join([*(names[f.id] for f in about), where]),
+        "; ".join([*(" ".join(names[f.id].split()) for f in about), where]),
         CLOSE_WIDE,
         bottom + LEGEND,
         (edge[0], edge[1], edge[2], edge[3]),

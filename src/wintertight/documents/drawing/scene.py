@@ -6,10 +6,10 @@ from dataclasses import dataclass
 
 from wintertight.coach.card import Card, Fitting
 from wintertight.coach.position import Position
+from wintertight.coach.sides import sides_of
 from wintertight.documents.drawing.framing import Frame
 from wintertight.documents.drawing.picture import Mark, Pattern, Stroke
 from wintertight.documents.drawing.routes import way_of
-from wintertight.documents.drawing.sides import sides_of
 from wintertight.documents.drawing.symbols import symbol_of
 from wintertight.documents.drawing.views import Point
 

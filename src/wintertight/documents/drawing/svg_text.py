@@ -7,6 +7,7 @@ colours are those of ISO 3864-4 as RAL names them (red 3001, yellow 1003, blue 5
 import math
 from collections.abc import Iterator, Mapping
 from types import MappingProxyType
+from xml.sax.saxutils import escape
 
 import svg
 
@@ -65,8 +66,8 @@ def svg_text(picture: Picture) -> str:
             "font-size": f"{TEXT:g}",
         },
         elements=[
-            svg.Title(text=picture.title, id=f"{picture.name}-title"),
-            svg.Desc(text=picture.description, id=f"{picture.name}-words"),
+            svg.Title(text=_written(picture.title), id=f"{picture.name}-title"),
+            svg.Desc(text=_written(picture.description), id=f"{picture.name}-words"),
             svg.Defs(
                 elements=[
                     svg.ClipPath(
@@ -89,6 +90,11 @@ def svg_text(picture: Picture) -> str:
         ],
     )
     return str(whole) + "\n"
+
+
+def _written(text: str) -> str:
+    """Give a text as it is written in XML; what no XML may hold is left out."""
+    return escape("".join(letter for letter in text if letter.isprintable() or letter == " "))
 
 
 def _r(value: float) -> float:
@@ -154,7 +160,7 @@ def _label(label: Label) -> Iterator[svg.Element]:
     for place, line in enumerate(label.lines):
         # Set to its measured width, whatever font the reader has.
         yield svg.Text(
-            text=line,
+            text=_written(line),
             x=_r(label.x),
             y=_r(label.y + TEXT * (LINE * place + 1.0)),
             text_anchor=label.anchored,

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 
 from wintertight.coach.card import Fitting
 from wintertight.coach.kinds import KINDS
+from wintertight.coach.sides import hanging_on
 from wintertight.flow.actions import Action
 from wintertight.flow.until import Until
 from wintertight.procedure.job import Job, step
@@ -44,6 +45,7 @@ def drain(job: Job) -> Iterator[Step]:
             setting="open",
             count=float(len(job.roles.low_points)),
         )
+    yield from open_bypass(job)
     for heater in job.roles.of_kind("tank heater"):
         yield from open_heater(job, heater)
     if job.has_bypass:
@@ -61,6 +63,28 @@ def drain(job: Job) -> Iterator[Step]:
     yield from by_hand(job)
     yield from run_dry(job)
     yield from empty_wastes(job)
+
+
+def open_bypass(job: Job) -> Iterator[Step]:
+    """Give the step that lets the heater's hot leg drain to a low point of the cold side."""
+    ends = {line.id: (line.start, line.end) for line in job.card.lines}
+    begun = (
+        line
+        for line, both in ends.items()
+        for end in both
+        if end.port == "hot" and job.card.fitting[end.fitting].kind == "tank heater"
+    )
+    leg = {end.fitting for line in hanging_on(job.card, begun) for end in ends[line]}
+    if not job.roles.low_points or leg & set(job.roles.low_points):
+        return
+    for valve in job.roles.valves("heater bypass"):
+        yield step(
+            "open bypass to drain",
+            "drain",
+            Action("set", valve.id, "along"),
+            part=valve.id,
+            setting="along",
+        )
 
 
 def empty_wastes(job: Job) -> Iterator[Step]:

@@ -8,6 +8,7 @@ DEEDS: Mapping[str, str] = MappingProxyType(
         "heat off": "Heat of the {part} turned off",
         "pressure off": "Hose off, pump off",
         "open shut-off": "{part} opened",
+        "open bypass to drain": "{part} opened to drain",
         "open taps": "Every tap opened",
         "open tank drain": "Drain of the {part} opened",
         "open low points": "Low points opened",

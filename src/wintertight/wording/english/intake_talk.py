@@ -144,3 +144,14 @@ TALK: Mapping[str, str] = MappingProxyType(
     }
 )
 """What is said between the questions."""
+
+TYPED: Mapping[str, str] = MappingProxyType(
+    {
+        "yes": "yes, y",
+        "no": "no, n",
+        "none": "none, no, n, nothing, 0",
+        "unseen": "-, not looked at",
+        "between": "and",
+    }
+)
+"""What people type, parted by commas: accents and capitals do not count."""

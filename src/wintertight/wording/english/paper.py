@@ -61,5 +61,6 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "card": "card",
         "engine": "Wintertight {version}",
         "all parts": "All parts",
+        "colon": ":",
     }
 )

@@ -1,0 +1,71 @@
+"""French: what was done, as a line of a record; whether it was done stands beside it.
+
+These are nouns wherever there is one: a participle alone would say that it was done.
+"""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+DEEDS: Mapping[str, str] = MappingProxyType(
+    {
+        "heat off": "Coupure du chauffage de l'eau : {part}",
+        "pressure off": "Débranchement du tuyau d'eau de ville, arrêt de la pompe",
+        "open shut-off": "Ouverture : {part}",
+        "open bypass to drain": "Ouverture pour la vidange : {part}",
+        "open taps": "Ouverture de tous les robinets",
+        "open tank drain": "Ouverture de la vidange : {part}",
+        "open low points": "Ouverture des points bas",
+        "open relief": "Levée du levier de la soupape : {part}",
+        "plug out": "Retrait du bouchon de vidange : {part}",
+        "open handles": "Mise des poignées dans l'axe du tuyau",
+        "caps off": "Retrait des bouchons, ouverture des bouts de conduite",
+        "caps on": "Remise des bouchons, fermeture des bouts de conduite",
+        "let it drain": "Égouttage",
+        "hold open": "{part} : maintien en position ouverte jusqu'à ce que plus rien ne coule",
+        "work positions": "{part} : passage par chaque position",
+        "empty bowl": "{part} : vidage du bol, revissé sans serrer",
+        "drain panel": "{part} : vidange",
+        "open rinse inlet": "Ouverture de l'entrée : {part}",
+        "cartridge out": "{part} : retrait de la cartouche, vidage du bol",
+        "take out": "Retrait du véhicule : {part}",
+        "carry in": "Rentrée au chaud : {parts}",
+        "fridge filter out": "{part} : retrait de la cartouche, pose du bouchon de bypass",
+        "clear ice maker": "{part} : vidage, moule compris",
+        "maker's steps": "{part} : étapes du fabricant",
+        "run pump dry": "{part} : marche à sec",
+        "empty waste tanks": "Vidange des réservoirs d'eaux usées",
+        "shut everything": "Fermeture des robinets et des points bas",
+        "set bypass": "Mise en bypass du chauffe-eau. {handles}",
+        "close heater": "{part} : fermeture, bouchon en place, levier de la soupape rabaissé",
+        "draw from jug": "Mise du tuyau d'antigel dans le bidon. {handles}",
+        "open diverter": "{part} : mise en recirculation",
+        "close diverter": "{part} : remise comme avant",
+        "pump on": "Démarrage : {part}",
+        "air on": "Branchement du tuyau d'air : {part}",
+        "blow outlet": "{part} : soufflage",
+        "air off": "Coupure de l'air",
+        "run outlet": "{part} : coulée jusqu'à la couleur, puis temps en plus",
+        "hand pump on": "Branchement de la pompe à main : {part}",
+        "pump off": "Arrêt : {part}",
+        "hand pump off": "Débranchement de la pompe à main",
+        "leave taps open": "Réouverture des robinets, à laisser ouverts",
+        "work pedal": "{part} : pédale ou chasse, une fois",
+        "loosen bowl": "Desserrage du bol : {part}",
+        "pour a cup": "{part} : antigel versé",
+        "warm it": "Réchauffement du véhicule",
+        "let it thaw out": "Écoulement de ce qui dégèle",
+        "look for cracks": "Recherche de fissures",
+        "test trunk": "Essai de la conduite principale",
+        "test branch": "Essai de la branche ({part})",
+        "plan anew": "Nouveau plan",
+        "take reading": "Relevé",
+        "hang tag": "Pose de l'étiquette au robinet principal",
+        "hang tag for the night": "Pose de l'étiquette, pour cette nuit seulement",
+        "added setting": "{part} : réglage, en plus de la feuille",
+        "added run": "{part} : coulée, en plus de la feuille",
+        "added pour": "{part} : antigel versé, en plus de la feuille",
+        "off the card": "{part}",
+        "replace anode": "Remplacement de l'anode : {part}",
+    }
+)
+"""By key of the step; "off the card" is an event at a part that is not on the coach."""

@@ -1,0 +1,71 @@
+"""Spanish: what was done, as a line of a record; whether it was done stands beside it."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+DEEDS: Mapping[str, str] = MappingProxyType(
+    {
+        "heat off": "Apagar el calor: {part}",
+        "pressure off": "Quitar la manguera de la red, apagar la bomba",
+        "open shut-off": "Abrir: {part}",
+        "open bypass to drain": "Abrir para vaciar: {part}",
+        "open taps": "Abrir todas las llaves",
+        "open tank drain": "Abrir el desagüe: {part}",
+        "open low points": "Abrir los puntos bajos",
+        "open relief": "{part}: levantar la palanca de alivio",
+        "plug out": "{part}: sacar el tapón de drenaje",
+        "open handles": "Poner las manijas a lo largo del tubo",
+        "caps off": "Quitar tapas y extremos de línea",
+        "caps on": "Poner de nuevo tapas y extremos de línea",
+        "let it drain": "Dejar escurrir",
+        "hold open": "{part}: abrir y esperar hasta que no salga nada",
+        "work positions": "{part}: girar a cada una de sus posiciones",
+        "empty bowl": "{part}: vaciar el vaso, enroscarlo flojo",
+        "drain panel": "{part}: vaciar",
+        "open rinse inlet": "{part}: abrir la entrada",
+        "cartridge out": "{part}: sacar el cartucho, vaciar el vaso",
+        "take out": "Desmontar: {part}",
+        "carry in": "Llevar a un lugar cálido: {parts}",
+        "fridge filter out": "{part}: sacar el cartucho, poner el tapón de bypass",
+        "clear ice maker": "{part}: dejar escurrir, vaciar el molde",
+        "maker's steps": "{part}: pasos de su fabricante",
+        "run pump dry": "{part}: hacer funcionar en seco",
+        "empty waste tanks": "Vaciar los tanques de aguas residuales",
+        "shut everything": "Cerrar llaves y puntos bajos",
+        "set bypass": "Dejar el calentador en bypass: {handles}",
+        "close heater": "{part}: poner el tapón, bajar la palanca de alivio",
+        "draw from jug": "Meter la manguera de anticongelante en la garrafa: {handles}",
+        "open diverter": "{part}: poner para que el agua recircule",
+        "close diverter": "{part}: regresar a su posición normal",
+        "pump on": "Encender: {part}",
+        "air on": "Conectar el aire: {part}",
+        "blow outlet": "{part}: soplar",
+        "air off": "Cerrar y quitar el aire",
+        "run outlet": "{part}: dejar correr hasta el color, y el tiempo extra",
+        "hand pump on": "Conectar la bomba manual: {part}",
+        "pump off": "Apagar: {part}",
+        "hand pump off": "Quitar la bomba manual",
+        "leave taps open": "Abrir las llaves y dejarlas abiertas",
+        "work pedal": "{part}: accionar una vez",
+        "loosen bowl": "{part}: aflojar el vaso",
+        "pour a cup": "{part}: verter anticongelante",
+        "warm it": "Calentar la casa rodante",
+        "let it thaw out": "Dejar que se descongele y escurra",
+        "look for cracks": "Mirar si hay grietas",
+        "test trunk": "Probar la línea principal",
+        "test branch": "Probar el ramal: {part}",
+        "plan anew": "Hacer un plan nuevo",
+        "take reading": "Hacer una lectura",
+        "hang tag": "Colgar la etiqueta en la llave principal",
+        "hang tag for the night": "Colgar la etiqueta en la llave principal, solo para esta noche",
+        "added setting": "{part}: otra posición, además de la hoja",
+        "added run": "{part}: dejar correr, además de la hoja",
+        "added pour": "{part}: verter anticongelante, además de la hoja",
+        "off the card": "{part}",
+        "replace anode": "{part}: cambiar la varilla de ánodo",
+    }
+)
+"""By key of the step; "off the card" is an event at a part that is not on the coach.
+
+In the infinitive, which does not say that it was done.
+"""
