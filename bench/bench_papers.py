@@ -14,7 +14,6 @@ from bench.timing import best_ms
 from tests.engines.fleet import CARDS
 from wintertight.coach.load import load_card
 from wintertight.documents.drawing.of_plan import plan_pictures
-from wintertight.documents.drawing.svg_text import svg_text
 from wintertight.documents.job_sheet import job_sheet_pdf
 from wintertight.procedure.plan import Plan, plan_coach
 from wintertight.wording.steps import step_text
@@ -30,7 +29,7 @@ def measure() -> Iterator[str]:
 
 
 def _measured(name: str, plan: Plan) -> str:
-    drawn = best_ms(lambda: [svg_text(shown.picture) for shown in plan_pictures(plan)], ROUNDS)
+    drawn = best_ms(lambda: plan_pictures(plan), ROUNDS)
     sheet = best_ms(lambda: job_sheet_pdf(plan), ROUNDS)
     head = f"{name}: drawings {drawn:.0f} ms, job sheet with them {sheet:.0f} ms"
     setter = _weasyprint()
@@ -51,5 +50,5 @@ def _weasyprint() -> Any:
 
 def _html(plan: Plan) -> str:
     steps = "".join(f"<li>{escape(step_text(step, plan.card))}</li>" for step in plan.steps)
-    pictures = "".join(svg_text(shown.picture) for shown in plan_pictures(plan))
+    pictures = "".join(shown.svg for shown in plan_pictures(plan))
     return f"<h1>{escape(plan.card.name)}</h1><ol>{steps}</ol>{pictures}"

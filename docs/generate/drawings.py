@@ -4,7 +4,6 @@ from functools import cache
 
 from docs.generate.demo_plans import demo_plans
 from wintertight.documents.drawing.of_plan import plan_pictures
-from wintertight.documents.drawing.svg_text import svg_text
 
 COACH = "HL-204"
 
@@ -15,7 +14,7 @@ SHOWN = ("coach", "step-13", "step-14", "front-19", "end")
 @cache
 def _drawn() -> dict[str, str]:
     (plan,) = (plan for plan in demo_plans() if plan.card.id == COACH)
-    return {one.picture.name: svg_text(one.picture) for one in plan_pictures(plan)}
+    return {one.picture.name: one.svg for one in plan_pictures(plan)}
 
 
 def drawing(name: str) -> str:

@@ -2,9 +2,13 @@
 
 from collections.abc import Iterable
 from difflib import get_close_matches
+from typing import TYPE_CHECKING
 
 from wintertight.errors import ChoiceError, Place, QuantityError
 from wintertight.units import Dimension, System, parse_quantity
+
+if TYPE_CHECKING:
+    from wintertight.documents.typeset import Paper
 
 MOST_NAMES = 12
 """No error lists more names than this."""
@@ -83,3 +87,8 @@ def language_named(text: str) -> str:
 def system_named(text: str) -> System:
     """Read the units in which people are spoken to; anything else is a ChoiceError."""
     return "metric" if choice(text, "--units", ("us", "metric")) == "metric" else "us"
+
+
+def paper_named(named: str) -> "Paper":
+    """Give the paper that was asked for; a ChoiceError says which there are."""
+    return "a4" if choice(named, "--paper", ("us-letter", "a4")) == "a4" else "us-letter"

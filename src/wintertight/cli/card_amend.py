@@ -34,7 +34,6 @@ def amend(  # noqa: PLR0913 - one parameter for each option
     from wintertight.coach.amend import amend as amend_text
     from wintertight.coach.compare import differences
     from wintertight.coach.history import replace_card
-    from wintertight.coach.load import read_card
     from wintertight.coach.read_toml import read_file
     from wintertight.wording.card_changes import amended_text, difference_text
 
@@ -43,13 +42,12 @@ def amend(  # noqa: PLR0913 - one parameter for each option
     if not why.strip():
         message = "expected who saw it, and how"
         raise InputError(message, Place(field="--why"))
-    before = read_card(text, card)
     amended = amend_text(text, card, part, given, measured=measured)
-    found = differences(before, amended.card)
+    found = differences(amended.before, amended.card)
     head = amended_text(card, len(found), spoken, rewritten=amended.rewritten)
     if found:
         replace_card(card, amended.text, why.strip(), datetime.now(UTC).astimezone())
-    changes = [difference_text(one, before, amended.card, spoken, system) for one in found]
+    changes = [difference_text(one, amended.before, amended.card, spoken, system) for one in found]
     return Answer("\n".join([head, *(f"- {change}" for change in changes)]))
 
 

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from wintertight.cli.answer import Answer, json_text
-from wintertight.cli.asked import choice, language_named, system_named
+from wintertight.cli.asked import language_named, paper_named, system_named
 from wintertight.cli.options import AsJson, CardFile, Language, Low, ProductName, ShopFile
 from wintertight.cli.plan import design_low_degC
 from wintertight.cli.stock import BUNDLED, air_of, product_for, shop_list
@@ -62,7 +62,7 @@ def estimate(  # noqa: PLR0913 - one parameter for each option
     from wintertight.procedure.plan import plan_coach
 
     spoken, system = language_named(language), system_named(units)
-    sheet = choice(paper, "--paper", ("us-letter", "a4"))
+    sheet = paper_named(paper)
     dated = _day(date)
     if pdf is not None:
         can_be_written(pdf, "--pdf")

@@ -8,11 +8,11 @@ from typing import Annotated
 import typer
 
 from wintertight.cli.answer import Answer
-from wintertight.cli.asked import language_named, system_named
+from wintertight.cli.asked import language_named, paper_named, system_named
 from wintertight.cli.options import CardFile, Language, Low, ProductName, ShopFile
-from wintertight.cli.plan import design_low_degC, paper_named
+from wintertight.cli.plan import design_low_degC
 from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, air_of, product_for, shop_list
-from wintertight.cli.written import PDF, SVG, can_be_written, write_whole
+from wintertight.cli.written import PDF, SVG, write_whole
 from wintertight.coach.write_file import reason_of
 from wintertight.errors import InputError, Place
 
@@ -55,7 +55,6 @@ def papers(  # noqa: PLR0913 - one parameter for each option
     for name, content in plan_papers(planned, spoken, sheet, system):
         kind = PDF if name.endswith(".pdf") else SVG
         file = str(place / name)
-        can_be_written(file, "FOLDER", kind)
         write_whole(file, "FOLDER", content, kind)
         written.append(file)
     notes = [BUNDLED_NOTE] if list_file == BUNDLED else []

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated, Any
 import typer
 
 from wintertight.cli.answer import NOT_SAFE, SAFE_TO_LEAVE, Answer, json_text
-from wintertight.cli.asked import choice, language_named, quantity, system_named
+from wintertight.cli.asked import language_named, paper_named, quantity, system_named
 from wintertight.cli.options import (
     AsJson,
     CardFile,
@@ -30,7 +30,6 @@ if TYPE_CHECKING:
 
     from wintertight.coach.card import Card
     from wintertight.coach.place import Place as WorkPlace
-    from wintertight.documents.typeset import Paper
     from wintertight.flow.air.supply import AirSupply
     from wintertight.fluids.product import Product
     from wintertight.procedure.plan import Plan
@@ -234,11 +233,6 @@ def _said(  # noqa: PLR0913 - a plan and how to say it
 
 def _names(written: str | None) -> list[str]:
     return [name.strip() for name in (written or "").split(",") if name.strip()]
-
-
-def paper_named(named: str) -> "Paper":
-    """Give the paper that was asked for; a ChoiceError says which there are."""
-    return "a4" if choice(named, "--paper", ("us-letter", "a4")) == "a4" else "us-letter"
 
 
 def design_low_degC(card: "Card", file: str, named: str | None) -> float:

@@ -71,10 +71,11 @@ class PlanFiles:
             write_whole(self.pdf, "--pdf", job_sheet_pdf(plan, language, paper, system))
             yield f"Job sheet: {self.pdf}"
         if self.guide is not None:
+            from wintertight.documents.drawing.of_plan import handle_pictures
             from wintertight.documents.guide_pictures import guide_pictures
             from wintertight.documents.owner_guide import owner_guide_pdf
 
-            shown = guide_pictures(plan, language)
+            shown = guide_pictures(plan, handle_pictures(plan, language))
             guide = owner_guide_pdf(plan, language, paper, system, shown)
             write_whole(self.guide, "--guide", guide)
             yield f"Owner's guide: {self.guide}"

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from wintertight.cli.asked import choice
+from wintertight.cli.asked import paper_named
 from wintertight.cli.written import can_be_written, write_whole
 from wintertight.errors import ChoiceError, Place
 
@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator
 
     from wintertight.documents.recorded_job import RecordedJob
+    from wintertight.documents.typeset import Paper
     from wintertight.units import System
 
 RecordPaper = Annotated[
@@ -44,7 +45,7 @@ class AskedPapers:
 
     record: str | None
     tag: str | None
-    paper: str
+    paper: "Paper"
     link: str
 
     @property
@@ -73,7 +74,7 @@ def asked_papers(
         ChoiceError: there is no such paper, the link is no address or has no paper to stand on,
             both papers are to be one file, or ``--quick`` leaves out what a paper must say.
     """
-    size = choice(paper, "--paper", ("us-letter", "a4"))
+    size = paper_named(paper)
     files = {"--pdf": record, "--tag": tag}
     wanted = {option: file for option, file in files.items() if file is not None}
     for option, file in wanted.items():

@@ -33,11 +33,13 @@ class Amended:
 
     Attributes:
         text: its new TOML text.
+        before: the card as it was.
         card: the card that it is.
         rewritten: whether the whole text had to be written anew, without its comments.
     """
 
     text: str
+    before: Card
     card: Card
     rewritten: bool
 
@@ -61,7 +63,7 @@ def amend(text: str, name: str, part: str, fields: Mapping[str, str], *, measure
         ChoiceError: the card has no such part.
         InputError: the card cannot be used as it is, or could not be with these fields.
     """
-    read_card(text, name)
+    before = read_card(text, name)
     document = read_toml(text, name)
     table = _table(document, part)
     data = deepcopy(document.data)
@@ -77,9 +79,9 @@ def amend(text: str, name: str, part: str, fields: Mapping[str, str], *, measure
     card = _checked(data, table, values)
     patched = _patched(document, text, table, values)
     if patched is not None and _says(patched, card):
-        return Amended(patched, card, rewritten=False)
+        return Amended(patched, before, card, rewritten=False)
     head = [line[1:].strip() for line in _head(text)]
-    return Amended(card_text(card, head), card, rewritten=True)
+    return Amended(card_text(card, head), before, card, rewritten=True)
 
 
 def _table(document: Document, part: str) -> Path:

@@ -25,9 +25,9 @@ def drawn_content(pictures: tuple[StepPicture, ...], language: str) -> dict[str,
             "caption": shown.picture.title,
             "alt": f"{shown.picture.title}. {shown.picture.description}",
         }
-        if shown.step is None:
+        if shown.shows in {"coach", "end"}:
             whole.append(entry)
-        elif shown.picture.name.startswith("front"):
+        elif shown.shows == "front":
             fronts.append(entry)
         else:
             drawn.setdefault(str(shown.step), []).append(entry)

@@ -3,6 +3,7 @@
 from typing import Any
 
 import wintertight
+from wintertight.documents.card_digits import card_digits
 from wintertight.documents.typeset import checked_paper, typeset
 from wintertight.procedure.estimate import Estimate
 from wintertight.procedure.plan import Plan
@@ -21,8 +22,6 @@ from wintertight.wording.money import money
 from wintertight.wording.spoken import begun
 
 Plain = dict[str, Any]
-
-HASH_DIGITS = 10
 
 LABELS = (
     "heading", "work", "count", "each", "amount", "net", "total", "options", "accept", "decline",
@@ -63,7 +62,7 @@ def estimate_content(  # noqa: PLR0913, PLR0917 - an estimate and how to say it
 ) -> Plain:
     """Give everything that stands on an estimate, as plain data for its template."""
     currency = found.prices.currency
-    digits = plan.card.card_hash.partition(":")[2][:HASH_DIGITS]
+    digits = card_digits(plan.card)
     return {
         "lang": language,
         "paper": paper,

@@ -5,6 +5,7 @@ from itertools import groupby
 from typing import Any
 
 import wintertight
+from wintertight.documents.card_digits import card_digits
 from wintertight.documents.guide_density import Density
 from wintertight.documents.open_parts import open_groups
 from wintertight.documents.outlet_notes import outlet_notes
@@ -47,8 +48,6 @@ Plain = dict[str, Any]
 MOST_NAMES = 8
 """So many parts with one remedy are named; the rest is counted."""
 
-HASH_DIGITS = 10
-
 PICTURE_AT: Mapping[str, str] = {"set bypass": "bypass", "draw from jug": "way in"}
 """Name of the picture that belongs to a step, by the step's key."""
 
@@ -78,7 +77,7 @@ def guide_content(  # noqa: PLR0913, PLR0917 - a plan and how to say it
     labels = {word: say("guide", word, language) for word in (*words, "count", "blow")}
     labels["colon"] = say("label", "colon", language)
     labels["semicolon"] = say("phrase", "semicolon", language)
-    digits = plan.card.card_hash.partition(":")[2][:HASH_DIGITS]
+    digits = card_digits(plan.card)
     engine = say("label", "engine", language, version=wintertight.__version__)
     card = f"{say('label', 'card', language)} {digits}"
     return {

@@ -1,7 +1,6 @@
 """The job sheet: one page that a technician carries to the coach and writes on."""
 
-from wintertight.documents.drawing.of_plan import plan_pictures
-from wintertight.documents.drawing.svg_text import svg_text
+from wintertight.documents.drawing.of_plan import StepPicture, plan_pictures
 from wintertight.documents.drawn_content import drawn_content
 from wintertight.documents.sheet_content import sheet_content
 from wintertight.documents.typeset import checked_paper, typeset
@@ -14,6 +13,7 @@ def job_sheet_pdf(
     language: str = "en",
     paper: str = "us-letter",
     system: System = "us",
+    pictures: tuple[StepPicture, ...] | None = None,
 ) -> bytes:
     """Give the job sheet of a plan as a PDF/UA-1 and PDF/A-2a file.
 
@@ -22,6 +22,7 @@ def job_sheet_pdf(
         language: two letters.
         paper: "us-letter" or "a4".
         system: "us" or "metric".
+        pictures: all pictures of the plan, if they are drawn already.
 
     Returns:
         The bytes; the same plan gives the same bytes.
@@ -30,7 +31,6 @@ def job_sheet_pdf(
         ChoiceError: there is no such paper or language.
     """
     checked = checked_paper(paper)
-    shown = plan_pictures(plan, language)
-    pictures = {one.picture.name: svg_text(one.picture) for one in shown}
+    shown = plan_pictures(plan, language) if pictures is None else pictures
     content = sheet_content(plan, language, checked, system) | drawn_content(shown, language)
-    return typeset("job-sheet", content, pictures)
+    return typeset("job-sheet", content, {one.picture.name: one.svg for one in shown})

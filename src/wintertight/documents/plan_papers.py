@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 
 from wintertight.documents.drawing.of_plan import plan_pictures
-from wintertight.documents.drawing.svg_text import svg_text
 from wintertight.documents.guide_pictures import guide_pictures
 from wintertight.documents.job_sheet import job_sheet_pdf
 from wintertight.documents.owner_guide import owner_guide_pdf
@@ -26,10 +25,9 @@ def plan_papers(
     Yields:
         Name of a file and its bytes: the papers, then the drawings in the order of the job.
     """
-    coach = plan.card.id
-    yield f"{coach}-job-sheet.pdf", job_sheet_pdf(plan, language, paper, system)
-    shown = guide_pictures(plan, language)
+    coach, drawn = plan.card.id, plan_pictures(plan, language)
+    yield f"{coach}-job-sheet.pdf", job_sheet_pdf(plan, language, paper, system, drawn)
+    shown = guide_pictures(plan, drawn)
     yield f"{coach}-owners-guide.pdf", owner_guide_pdf(plan, language, paper, system, shown)
-    for one in plan_pictures(plan, language):
-        name = f"{coach}-{one.picture.name}.svg"
-        yield name, svg_text(one.picture).encode("utf-8")
+    for one in drawn:
+        yield f"{coach}-{one.picture.name}.svg", one.svg.encode("utf-8")

@@ -4,13 +4,14 @@ from collections.abc import Iterator
 from typing import Any
 
 import wintertight
+from wintertight.documents.card_digits import card_digits
 from wintertight.documents.coach_link import QR
 from wintertight.documents.done_rows import done_rows, missing_rows
 from wintertight.documents.open_parts import open_groups
 from wintertight.documents.plan_sources import sources_of
 from wintertight.documents.printed_text import printed
 from wintertight.documents.proof_rows import proof_groups, two_columns
-from wintertight.documents.recorded_job import HASH_DIGITS, RecordedJob
+from wintertight.documents.recorded_job import RecordedJob
 from wintertight.procedure.as_left import went_as_recorded
 from wintertight.procedure.undone import undone_at
 from wintertight.sources import cite
@@ -60,7 +61,7 @@ def record_content(job: RecordedJob, language: str, paper: str, system: System) 
         "sources": [cite(key) for key in sources_of(job.done.plan)],
         "pictures": [],
         "engine": say("label", "engine", language, version=wintertight.__version__),
-        "card": f"{say('label', 'card', language)} {_hash(job)[:HASH_DIGITS]}",
+        "card": f"{say('label', 'card', language)} {card_digits(job.card)}",
         "card_hash": _blocks(_hash(job)),
         "digest": _blocks(job.digest),
         "qr": _qr(job, language),

@@ -18,9 +18,6 @@ from wintertight.units import (
     in_words,
 )
 
-HASH_DIGITS = 10
-"""So many digits of a card's hash tell it from another."""
-
 NOISE = 1e-6
 """A temperature this little above a printed one counts as it: what arithmetic adds [K or degF]."""
 

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 import wintertight
+from wintertight.documents.card_digits import card_digits
 from wintertight.documents.open_parts import open_groups
 from wintertight.documents.outlet_notes import outlet_notes
 from wintertight.documents.shown_cautions import shown_cautions
@@ -32,13 +33,11 @@ MOST_NAMES = 6
 MOST_JUG_BOXES = 14
 """More jugs than this are written down as a number."""
 
-HASH_DIGITS = 10
-
 
 def sheet_content(plan: Plan, language: str, paper: str, system: System) -> Plain:
     """Give everything that stands on the job sheet of a plan."""
     labels = {key: text for key, text in catalogue(language)["label"].items() if "{" not in text}
-    digits = plan.card.card_hash.partition(":")[2][:HASH_DIGITS]
+    digits = card_digits(plan.card)
     jugs = plan.buy.count + plan.buy.spare
     return {
         "lang": language,

@@ -3,10 +3,11 @@
 from collections.abc import Iterator
 from typing import Any
 
+from wintertight.documents.card_digits import card_digits
 from wintertight.documents.coach_link import QR
 from wintertight.documents.open_parts import open_groups
 from wintertight.documents.printed_text import printed
-from wintertight.documents.recorded_job import HASH_DIGITS, RecordedJob
+from wintertight.documents.recorded_job import RecordedJob
 from wintertight.procedure.as_left import (
     HeaterLeft,
     heaters_left,
@@ -89,8 +90,7 @@ def _fields(job: RecordedJob, language: str) -> Iterator[list[str]]:
     yield [say(SAID, "method", language), begun(say("method", plan.method, language))]
     used = plan.product.name if holds_antifreeze(job.done) else say(SAID, "no product", language)
     yield [say(SAID, "product", language), used]
-    digits = job.card.card_hash.partition(":")[2][:HASH_DIGITS]
-    yield [say(SAID, "card", language), digits]
+    yield [say(SAID, "card", language), card_digits(job.card)]
 
 
 # ---- what is open ----

@@ -12,6 +12,7 @@ from wintertight.procedure.as_done import AsDone
 from wintertight.procedure.chances import AS_RECORDED
 from wintertight.procedure.hazards import Situation
 from wintertight.procedure.hindsight.look_back import Hindsight
+from wintertight.procedure.put_back import set_otherwise
 from wintertight.proof.claims import PartProof
 
 Sort = Literal[
@@ -120,10 +121,9 @@ def set_backs(done: AsDone) -> tuple[SetBack, ...]:
         In the order of ``SORTS``; fittings in the order of the card.
     """
     found: dict[Sort, dict[str, None]] = {}
-    end = done.plan.careful.end.settings
-    for control in done.plan.careful.network.controls.values():
+    for control in set_otherwise(done.plan):
         sort = SORTS.get(control.thing)
-        if sort is not None and end[control.id] != control.as_found:
+        if sort is not None:
             found.setdefault(sort, {})[control.part] = None
     order = list(dict.fromkeys(SORTS.values()))
     return tuple(SetBack(sort, tuple(found[sort])) for sort in sorted(found, key=order.index))

@@ -7,7 +7,7 @@ What is looked at are the wrong settings that this coach can have and that a tap
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Literal
+from typing import Literal, get_args
 
 from wintertight.procedure.chances import CROSSES
 from wintertight.procedure.plan import Plan
@@ -30,21 +30,7 @@ Check = Literal[
     "ice left",
 ]
 
-CHECKS: tuple[Check, ...] = (
-    "jug",
-    "hand pump",
-    "tank",
-    "bypass",
-    "fills first",
-    "crossover",
-    "low point",
-    "shut-off",
-    "regulator",
-    "two open",
-    "still runs",
-    "no air in",
-    "ice left",
-)
+CHECKS: tuple[Check, ...] = get_args(Check)
 
 MINUTE_S = 60.0
 

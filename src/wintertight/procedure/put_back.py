@@ -1,9 +1,10 @@
 """What stands otherwise at the end of a job than in use: it is put back in spring."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
+from wintertight.flow.coach_network import Control
 from wintertight.procedure.plan import Plan
 
 SORTS: tuple[str, ...] = (
@@ -72,6 +73,14 @@ class PutBack:
     setting: str
 
 
+def set_otherwise(plan: Plan) -> Iterator[Control]:
+    """Give the controls that stand otherwise at the end of a job than as found."""
+    end = plan.careful.end.settings
+    for control in plan.careful.network.controls.values():
+        if end[control.id] != control.as_found:
+            yield control
+
+
 def put_back(plan: Plan) -> tuple[PutBack, ...]:
     """Give everything that stands otherwise at the end of a job than before it.
 
@@ -81,13 +90,12 @@ def put_back(plan: Plan) -> tuple[PutBack, ...]:
     Returns:
         One entry a control, in the order of ``SORTS``, then in that of the card.
     """
-    end = plan.careful.end.settings
     found = [
         PutBack(
             _sort(plan, control.part, control.thing), control.id, control.part, control.as_found
         )
-        for control in plan.careful.network.controls.values()
-        if end[control.id] != control.as_found and control.thing in _SORT_OF
+        for control in set_otherwise(plan)
+        if control.thing in _SORT_OF
     ]
     return tuple(sorted(found, key=lambda back: SORTS.index(back.sort)))
 

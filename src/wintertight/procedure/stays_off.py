@@ -11,19 +11,6 @@ Why = Literal[
     "frozen", "bypassed", "empty", "filled", "pump", "pump frozen", "ice", "lamp", "machine", "city"
 ]
 
-WHYS: tuple[Why, ...] = (
-    "frozen",
-    "bypassed",
-    "empty",
-    "filled",
-    "pump",
-    "pump frozen",
-    "ice",
-    "lamp",
-    "machine",
-    "city",
-)
-
 HALF = 0.5
 """Share of air from which a heater counts as empty [1]."""
 

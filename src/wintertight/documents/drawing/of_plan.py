@@ -3,12 +3,14 @@
 import math
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from typing import Literal
 
 from wintertight.coach.card import Card, Fitting
 from wintertight.coach.kinds import ROLES
 from wintertight.documents.drawing.picture import Pattern, Picture
 from wintertight.documents.drawing.pictures import close_up, contents_picture, whole_coach
 from wintertight.documents.drawing.scene import shown
+from wintertight.documents.drawing.svg_text import svg_text
 from wintertight.procedure.fronts import LineContent, at_first_colour
 from wintertight.procedure.plan import Plan
 from wintertight.procedure.steps import PlannedStep, part_of
@@ -37,12 +39,30 @@ _CLAIMED: Mapping[str, Pattern] = {
 }
 
 
+Shows = Literal["coach", "handles", "front", "end"]
+"""What a picture of a plan shows: the whole coach, how handles stand, where the antifreeze is when
+a telling outlet shows colour, or how the job ends."""
+
+
 @dataclass(frozen=True, slots=True)
 class StepPicture:
-    """A picture, and the number of the step it belongs to; None where it is of the whole job."""
+    """A picture of a plan, drawn once for every paper that shows it.
+
+    Attributes:
+        picture: what is drawn.
+        shows: what it is about.
+        svg: its SVG text.
+        step: number of the step it belongs to; None where it is of the whole job.
+    """
 
     picture: Picture
+    shows: Shows
+    svg: str
     step: int | None = None
+
+
+def _drawn(picture: Picture, shows: Shows, step: int | None = None) -> StepPicture:
+    return StepPicture(picture, shows, svg_text(picture), step)
 
 
 def plan_pictures(plan: Plan, language: str = "en") -> tuple[StepPicture, ...]:
@@ -56,22 +76,22 @@ def plan_pictures(plan: Plan, language: str = "en") -> tuple[StepPicture, ...]:
         The whole coach, then in the order of the steps what each turns and where the front is at
         telling outlets, then the end.
     """
-    return (
-        StepPicture(whole_coach(plan.card, language)),
-        *step_pictures(plan, language),
-        StepPicture(end_picture(plan, language)),
-    )
-
-
-def step_pictures(plan: Plan, language: str = "en") -> Iterator[StepPicture]:
-    """Draw what each step turns, and where the front is when a telling outlet shows colour."""
+    found = [_drawn(whole_coach(plan.card, language), "coach")]
     for planned in plan.steps:
-        for picture in _turned(plan, planned, language):
-            yield StepPicture(picture, planned.n)
-        if planned.telling and planned.step.outlet:
-            front = front_picture(plan, planned, language)
-            if front is not None:
-                yield StepPicture(front, planned.n)
+        found += _handles(plan, planned, language)
+        front = front_picture(plan, planned, language) if planned.telling else None
+        if front is not None:
+            found.append(_drawn(front, "front", planned.n))
+    return (*found, _drawn(end_picture(plan, language), "end"))
+
+
+def handle_pictures(plan: Plan, language: str = "en") -> tuple[StepPicture, ...]:
+    """Draw how handles must stand, for each step that turns one."""
+    return tuple(shown for planned in plan.steps for shown in _handles(plan, planned, language))
+
+
+def _handles(plan: Plan, planned: PlannedStep, language: str) -> list[StepPicture]:
+    return [_drawn(one, "handles", planned.n) for one in _turned(plan, planned, language)]
 
 
 def _turned(plan: Plan, planned: PlannedStep, language: str) -> Iterator[Picture]:

@@ -11,6 +11,9 @@ Pattern = Literal[
 ]
 """How a line is drawn; each differs from the others without its colour."""
 
+Handle = Literal["along", "across", ""]
+"""How a lever lies to its pipe; "" is no lever."""
+
 TEXT = 16.0
 """Size of letters [unit]."""
 
@@ -40,7 +43,7 @@ class Mark:
     at: Point
     turned_deg: float = 0.0
     size: float = 7.0
-    handle: Literal["along", "across", ""] = ""
+    handle: Handle = ""
     strong: bool = False
 
 

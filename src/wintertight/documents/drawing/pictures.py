@@ -12,6 +12,7 @@ from wintertight.documents.drawing.labels import GAP, Wanted, height_needed, in_
 from wintertight.documents.drawing.picture import TEXT, Label, Pattern, Picture, Stroke
 from wintertight.documents.drawing.scene import (
     CLOSE_MARK,
+    LEVERS,
     MARK,
     box_of,
     corners,
@@ -279,6 +280,5 @@ def close_up(  # noqa: PLR0913 - a picture and its words
 
 
 def _stands(called: str, setting: str, language: str) -> str:
-    levers = {"along", "across"}
-    said = say("drawing", f"stands {setting}", language) if setting in levers else setting
+    said = say("drawing", f"stands {setting}", language) if setting in LEVERS else setting
     return say("drawing", "stands", language, part=called, setting=said)

@@ -8,7 +8,7 @@ from wintertight.coach.card import Card, Fitting
 from wintertight.coach.position import Position
 from wintertight.coach.sides import sides_of
 from wintertight.documents.drawing.framing import Frame
-from wintertight.documents.drawing.picture import Mark, Pattern, Stroke
+from wintertight.documents.drawing.picture import Handle, Mark, Pattern, Stroke
 from wintertight.documents.drawing.routes import way_of
 from wintertight.documents.drawing.symbols import symbol_of
 from wintertight.documents.drawing.views import Point
@@ -21,6 +21,10 @@ APART = 5.0
 
 MARK, CLOSE_MARK = 6.0, 15.0
 """Half length of a symbol in a whole coach, and in a close-up [unit]."""
+
+
+LEVERS: Mapping[str, Handle] = {"along": "along", "across": "across"}
+"""Settings that a lever shows."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,7 +107,7 @@ def marks(  # noqa: PLR0913 - symbols, and how they stand
         if fitting.at is None:
             continue
         setting = settings.get(fitting.id, "")
-        handle = setting if fitting.id in strong and setting in {"along", "across"} else ""
+        handle = LEVERS.get(setting, "") if fitting.id in strong else ""
         symbol = symbol_of(fitting.kind)
         if symbol == "valve" and setting == "across":
             symbol = "shut valve"
@@ -114,7 +118,7 @@ def marks(  # noqa: PLR0913 - symbols, and how they stand
             frame.at(fitting.at),
             0.0 if upright else turned,
             size,
-            "along" if handle == "along" else "across" if handle == "across" else "",
+            handle,
             fitting.id in strong,
         )
 
