@@ -8,7 +8,7 @@ from wintertight.cli.answer import Answer, json_text
 from wintertight.cli.asked import language_named, system_named
 from wintertight.cli.options import AsJson, CardFile, Language, Low, ScreenUnits, ShopFile
 from wintertight.cli.plan import design_low_degC
-from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, shop_list
+from wintertight.cli.stock import list_notes, shop_list
 
 if TYPE_CHECKING:
     from wintertight.coach.card import Card
@@ -49,8 +49,8 @@ def antifreeze(  # noqa: PLR0913 - one parameter for each option
         }
         return Answer(json_text(SCHEMA, content))
     said = antifreeze_screen(found, read, low_degC, sold.currency, spoken, system)
-    note = f"\n{BUNDLED_NOTE}" if list_file == BUNDLED else ""
-    return Answer(said.rstrip("\n") + note)
+    notes = list_notes(list_file, spoken, "bundled list")
+    return Answer("\n".join([said.rstrip("\n"), *notes]))
 
 
 def _choices(card: "Card", sold: "Shop", low_degC: float) -> "tuple[ProductChoice, ...]":

@@ -11,18 +11,19 @@ from wintertight.cli.answer import Answer, json_text
 from wintertight.cli.asked import language_named, paper_named, system_named
 from wintertight.cli.options import AsJson, CardFile, Language, Low, ProductName, ShopFile
 from wintertight.cli.plan import design_low_degC
-from wintertight.cli.stock import BUNDLED, air_of, product_for, shop_list
+from wintertight.cli.stock import air_of, list_notes, product_for, shop_list
 from wintertight.cli.written import can_be_written, write_whole
 from wintertight.errors import ChoiceError, Place
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from wintertight.coach.prices import Prices
     from wintertight.coach.shop import Shop
     from wintertight.procedure.estimate import Estimate
     from wintertight.procedure.plan import Plan
 
 SCHEMA = "wintertight/estimate/1"
-BUNDLED_PRICES = f"Prices from the {BUNDLED} list are invented; give yours with --shop FILE."
 
 
 def estimate(  # noqa: PLR0913 - one parameter for each option
@@ -63,12 +64,12 @@ def estimate(  # noqa: PLR0913 - one parameter for each option
 
     spoken, system = language_named(language), system_named(units)
     sheet = paper_named(paper)
-    dated = _day(date)
+    dated = day_named(date)
     if pdf is not None:
         can_be_written(pdf, "--pdf")
     read = load_card(card)
     sold, list_file = shop_list(shop, card)
-    prices = _prices(sold, list_file)
+    prices = prices_of(sold, list_file)
     poured = product_for(read, card, product, sold)
     kinds = {f.kind for f in read.fittings if f.seen == "present"}
     declinable = any(extra.optional and extra.fitting in kinds for extra in prices.extras)
@@ -80,7 +81,7 @@ def estimate(  # noqa: PLR0913 - one parameter for each option
         air=air_of(sold),
         with_missed_steps=declinable,
     )
-    found = _estimated(plan, prices, dated, accept or (), decline or ())
+    found = estimated(plan, prices, dated, accept or (), decline or ())
     if pdf is not None:
         from wintertight.documents.estimate_paper import estimate_pdf
 
@@ -92,16 +93,16 @@ def estimate(  # noqa: PLR0913 - one parameter for each option
         content["shop"]["list"] = list_file
         return Answer(json_text(SCHEMA, content))
     from wintertight.documents.estimate_screen import estimate_screen
+    from wintertight.wording.catalogue import say
 
     said = [estimate_screen(found, plan, sold.name, spoken, system).rstrip("\n")]
-    if list_file == BUNDLED:
-        said.append(BUNDLED_PRICES)
+    said += list_notes(list_file, spoken, "bundled prices")
     if pdf is not None:
-        said.append(f"Estimate: {pdf}")
+        said.append(say("written", "estimate", spoken, file=pdf))
     return Answer("\n".join(said))
 
 
-def _day(written: str | None) -> Date:
+def day_named(written: str | None) -> Date:
     """Read a day; today where none is written."""
     if written is None:
         return Date.today()  # noqa: DTZ011 - the shop's own calendar day
@@ -112,7 +113,8 @@ def _day(written: str | None) -> Date:
         raise ChoiceError(message, Place(field="--date")) from None
 
 
-def _prices(sold: "Shop", list_file: str) -> "Prices":
+def prices_of(sold: "Shop", list_file: str) -> "Prices":
+    """Give the price table of a list; a ChoiceError where it has none."""
     if sold.prices is None:
         message = (
             "the list has no price table; expected [prices] with rounding, valid_days and at least"
@@ -122,13 +124,14 @@ def _prices(sold: "Shop", list_file: str) -> "Prices":
     return sold.prices
 
 
-def _estimated(
+def estimated(
     plan: "Plan",
     prices: "Prices",
     dated: Date,
-    accepted: "list[str] | tuple[str, ...]",
-    declined: "list[str] | tuple[str, ...]",
+    accepted: "Sequence[str]" = (),
+    declined: "Sequence[str]" = (),
 ) -> "Estimate":
+    """Price a plan by a shop's table."""
     from wintertight.procedure.estimate import estimate_job
     from wintertight.procedure.priced_job import priced_job
 

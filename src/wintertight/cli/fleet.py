@@ -13,7 +13,7 @@ import typer
 from wintertight.cli.answer import NOT_SAFE, SAFE_TO_LEAVE, Answer, json_text
 from wintertight.cli.asked import language_named, quantity, system_named
 from wintertight.cli.options import AsJson, Language, ScreenUnits
-from wintertight.cli.stock import BESIDE, BUNDLED, BUNDLED_NOTE, named_product, shop_list
+from wintertight.cli.stock import BESIDE, list_notes, named_product, shop_list
 from wintertight.coach.write_file import reason_of
 from wintertight.errors import InputError, Place, UnreadableFile
 
@@ -97,8 +97,7 @@ def fleet(  # noqa: PLR0913 - one parameter for each option
     from wintertight.documents.fleet_screen import fleet_screen
 
     said = [fleet_screen(found, spoken, system).rstrip("\n")]
-    if list_file == BUNDLED:
-        said.append(BUNDLED_NOTE)
+    said += list_notes(list_file, spoken, "bundled list")
     return Answer("\n".join(said), _status(found, strict))
 
 

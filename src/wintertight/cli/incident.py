@@ -10,7 +10,7 @@ from wintertight.cli.answer import Answer, json_text
 from wintertight.cli.asked import language_named, system_named
 from wintertight.cli.options import AsJson, CardFile, Language, Low, ScreenUnits, ShopFile
 from wintertight.cli.plan import design_low_degC
-from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, BY_OPTION, product_for, shop_list
+from wintertight.cli.stock import BY_OPTION, list_notes, product_for, shop_list
 from wintertight.errors import Place
 
 SCHEMA = "wintertight/incident/1"
@@ -54,5 +54,5 @@ def incident(  # noqa: PLR0913 - one parameter for each option
     if as_json:
         sold_by = {"shop": {"name": sold.name, "list": list_file}}
         return Answer(json_text(SCHEMA, {**incident_object(weighed, spoken, system), **sold_by}))
-    note = f"\n{BUNDLED_NOTE}" if list_file == BUNDLED else ""
-    return Answer(incident_screen(weighed, spoken, system).rstrip("\n") + note)
+    notes = list_notes(list_file, spoken, "bundled list")
+    return Answer("\n".join([incident_screen(weighed, spoken, system).rstrip("\n"), *notes]))

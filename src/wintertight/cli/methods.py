@@ -16,7 +16,7 @@ from wintertight.cli.options import (
     ShopFile,
 )
 from wintertight.cli.plan import design_low_degC
-from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, air_of, place_named, product_for, shop_list
+from wintertight.cli.stock import air_of, list_notes, place_named, product_for, shop_list
 
 SCHEMA = "wintertight/methods/1"
 
@@ -57,5 +57,5 @@ def methods(  # noqa: PLR0913 - one parameter for each option
         }
         return Answer(json_text(SCHEMA, content))
     said = methods_screen(found, read, poured, low_degC, sold.currency, spoken, system)
-    note = f"\n{BUNDLED_NOTE}" if list_file == BUNDLED else ""
-    return Answer(said.rstrip("\n") + note)
+    notes = list_notes(list_file, spoken, "bundled list")
+    return Answer("\n".join([said.rstrip("\n"), *notes]))

@@ -2,31 +2,60 @@
 
 # ruff: noqa: PLC0415 - heavy layers load only with their command, so that help stays quick
 
+from dataclasses import dataclass
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from wintertight.cli.answer import Answer
 from wintertight.cli.asked import language_named, paper_named, system_named
-from wintertight.cli.options import CardFile, Language, Low, ProductName, ShopFile
+from wintertight.cli.estimate import day_named, estimated
+from wintertight.cli.options import (
+    CardFile,
+    Earlier,
+    Language,
+    Low,
+    PlaceName,
+    ProductName,
+    ShopFile,
+)
 from wintertight.cli.plan import design_low_degC
-from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, air_of, product_for, shop_list
+from wintertight.cli.proof_papers import Link, link_named
+from wintertight.cli.recorded import Recorded, recorded_visit
+from wintertight.cli.stock import air_of, list_notes, place_named, product_for, shop_list
 from wintertight.cli.written import PDF, SVG, write_whole
 from wintertight.coach.write_file import reason_of
-from wintertight.errors import InputError, Place
+from wintertight.errors import ChoiceError, InputError, Place
+
+if TYPE_CHECKING:
+    from wintertight.coach.card import Card
+    from wintertight.coach.shop import Shop
+    from wintertight.procedure.plan import Plan
 
 
 def papers(  # noqa: PLR0913 - one parameter for each option
     *,
     card: CardFile,
     folder: Annotated[str, typer.Argument(metavar="FOLDER", help="where all of them go")],
+    done: Annotated[
+        str | None,
+        typer.Option("--done", metavar="RECORD.json", help="what was done: winter record and tag"),
+    ] = None,
+    earlier: Earlier = None,
     low: Low = None,
     method: Annotated[
-        str, typer.Option("--method", metavar="M", help="how it is done; see methods")
-    ] = "pump",
+        str | None,
+        typer.Option("--method", metavar="M", help="how it is done; else the record's, else pump"),
+    ] = None,
     product: ProductName = None,
     shop: ShopFile = None,
+    place: PlaceName = None,
+    date: Annotated[
+        str | None,
+        typer.Option("--date", metavar="YYYY-MM-DD", help="of the estimate; else today"),
+    ] = None,
+    link: Link = None,
     language: Language = "en",
     units: Annotated[
         str, typer.Option("--units", metavar="us|metric", help="units of what is printed")
@@ -35,30 +64,76 @@ def papers(  # noqa: PLR0913 - one parameter for each option
         str, typer.Option("--paper", metavar="us-letter|a4", help="paper of what is printed")
     ] = "us-letter",
 ) -> Answer:
-    """Write job sheet, owner's guide and drawings of one coach into a folder."""
+    """Write all papers of a visit into a folder: before the job, and after it with --done."""
     from wintertight.coach.load import load_card
-    from wintertight.documents.plan_papers import plan_papers
+    from wintertight.documents.visit_papers import Visit, visit_papers
+    from wintertight.wording.catalogue import say
+
+    spoken, system, sheet = language_named(language), system_named(units), paper_named(paper)
+    dated, address = day_named(date), link_named(link)
+    if earlier and done is None:
+        message = "expected --done beside it: earlier visits teach what a record tells"
+        raise ChoiceError(message, Place(field="--earlier"))
+    read = load_card(card)
+    sold, list_file = shop_list(shop, card)
+    into = _made(folder)
+    recorded = None
+    if done is not None:
+        recorded = recorded_visit(card, done, low=low, product=product, shop=shop, earlier=earlier)
+    asked = _Asked(read, card, sold, low, method, product, place)
+    planned = _planned(asked, recorded)
+    priced = None if sold.prices is None else estimated(planned, sold.prices, dated)
+    job = None if recorded is None else recorded.job(address)
+    visit = Visit(planned, sold.name, priced, job, address)
+    written = []
+    for name, content in visit_papers(visit, spoken, sheet, system):
+        file = str(into / name)
+        write_whole(file, "FOLDER", content, PDF if name.endswith(".pdf") else SVG)
+        written.append(file)
+    if priced is None:
+        return Answer("\n".join([*written, say("written", "no prices", spoken)]))
+    notes = list_notes(list_file, spoken, "bundled list", "bundled prices")
+    return Answer("\n".join([*written, *notes]))
+
+
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """What the plan is made from: options as they were written, and what was read by them."""
+
+    card: "Card"
+    file: str
+    sold: "Shop"
+    low: str | None
+    method: str | None
+    product: str | None
+    place: str | None
+
+
+def _planned(asked: _Asked, recorded: Recorded | None) -> "Plan":
+    """Plan the visit, by the method and with the antifreeze that were used where that is known."""
+    from wintertight.procedure.at_place import at_place
+    from wintertight.procedure.place import tilts
     from wintertight.procedure.plan import plan_coach
     from wintertight.procedure.rounds import with_rounds_compared
 
-    spoken, system, sheet = language_named(language), system_named(units), paper_named(paper)
-    read = load_card(card)
-    low_degC = design_low_degC(read, card, low)
-    sold, list_file = shop_list(shop, card)
-    poured = product_for(read, card, product, sold)
-    place = _made(folder)
-    planned = plan_coach(
-        read, poured, low_degC, method, air=air_of(sold, None), with_missed_steps=True
+    where = place_named(asked.sold, asked.place)
+    used = None if recorded is None else recorded.proved.plan
+    known = "pump" if used is None else used.method
+    poured = (
+        product_for(asked.card, asked.file, asked.product, asked.sold)
+        if used is None
+        else used.product
     )
-    planned = with_rounds_compared(planned)
-    written = []
-    for name, content in plan_papers(planned, spoken, sheet, system):
-        kind = PDF if name.endswith(".pdf") else SVG
-        file = str(place / name)
-        write_whole(file, "FOLDER", content, kind)
-        written.append(file)
-    notes = [BUNDLED_NOTE] if list_file == BUNDLED else []
-    return Answer("\n".join([*written, *notes]))
+    plan = plan_coach(
+        asked.card,
+        poured,
+        design_low_degC(asked.card, asked.file, asked.low),
+        asked.method or known,
+        air=air_of(asked.sold, None),
+        tilts=tilts(where) if where else (),
+        with_missed_steps=True,
+    )
+    return at_place(with_rounds_compared(plan), where)
 
 
 def _made(folder: str) -> Path:

@@ -21,7 +21,7 @@ from wintertight.cli.options import (
     ShopFile,
 )
 from wintertight.cli.plan_files import PlanFiles
-from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, air_of, place_named, product_for, shop_list
+from wintertight.cli.stock import air_of, list_notes, place_named, product_for, shop_list
 from wintertight.cli.visits import earlier_visits
 from wintertight.errors import Place, QuantityError
 
@@ -135,8 +135,7 @@ def plan(  # noqa: PLR0913 - one parameter for each option
         from wintertight.wording.hindsight import taught_text
 
         said.append(taught_text(taught, spoken, system))
-    if list_file == BUNDLED:
-        said.append(BUNDLED_NOTE)
+    said += list_notes(list_file, spoken, "bundled list")
     said += written
     return Answer("\n".join(said), status)
 

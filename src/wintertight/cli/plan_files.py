@@ -65,11 +65,13 @@ class PlanFiles:
         Raises:
             InputError: one of them cannot be written.
         """
+        from wintertight.wording.catalogue import say
+
         if self.pdf is not None:
             from wintertight.documents.job_sheet import job_sheet_pdf
 
             write_whole(self.pdf, "--pdf", job_sheet_pdf(plan, language, paper, system))
-            yield f"Job sheet: {self.pdf}"
+            yield say("written", "job sheet", language, file=self.pdf)
         if self.guide is not None:
             from wintertight.documents.drawing.of_plan import handle_pictures
             from wintertight.documents.guide_pictures import guide_pictures
@@ -78,11 +80,11 @@ class PlanFiles:
             shown = guide_pictures(plan, handle_pictures(plan, language))
             guide = owner_guide_pdf(plan, language, paper, system, shown)
             write_whole(self.guide, "--guide", guide)
-            yield f"Owner's guide: {self.guide}"
+            yield say("written", "guide", language, file=self.guide)
         if self.drawing is not None:
             from wintertight.documents.drawing.of_plan import end_picture
             from wintertight.documents.drawing.svg_text import svg_text
 
             text = svg_text(end_picture(plan, language))
             write_whole(self.drawing, "--drawing", text.encode("utf-8"), SVG)
-            yield f"Drawing: {self.drawing}"
+            yield say("written", "drawing", language, file=self.drawing)

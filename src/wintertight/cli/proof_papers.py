@@ -29,7 +29,7 @@ PaperSize = Annotated[
     str, typer.Option("--paper", metavar="us-letter|a4", help="paper; a tag is 4x6 in or A6")
 ]
 Link = Annotated[
-    str | None, typer.Option("--link", metavar="URL", help="the coach's page, as a QR code on both")
+    str | None, typer.Option("--link", metavar="URL", help="the coach's page, as a QR code")
 ]
 
 
@@ -85,14 +85,19 @@ def asked_papers(
     if record is not None and tag is not None and _same_file(record, tag):
         message = "expected another file than that of --pdf; nothing was written"
         raise ChoiceError(message, Place(tag, field="--tag"))
-    if link is None:
-        return AskedPapers(record, tag, size, "")
-    if not wanted:
+    if link is not None and not wanted:
         message = "expected --pdf or --tag beside it: a link stands on a paper"
         raise ChoiceError(message, Place(field="--link"))
+    return AskedPapers(record, tag, size, link_named(link))
+
+
+def link_named(link: str | None) -> str:
+    """Read the address of a coach's page; "" where none is given."""
+    if link is None:
+        return ""
     from wintertight.documents.coach_link import checked_link
 
-    return AskedPapers(record, tag, size, checked_link(link))
+    return checked_link(link)
 
 
 def write_papers(
@@ -112,10 +117,12 @@ def write_papers(
     Raises:
         InputError: a file cannot be written.
     """
+    from wintertight.wording.catalogue import say
+
     made = list(_made(asked, job, language, system))
     for file, option, _, content in made:
         write_whole(file, option, content)
-    return [f"{paper}: {file}" for file, _, paper, _ in made]
+    return [say("written", paper, language, file=file) for file, _, paper, _ in made]
 
 
 def _made(
@@ -125,11 +132,11 @@ def _made(
         from wintertight.documents.winter_record import winter_record_pdf
 
         content = winter_record_pdf(job, language, asked.paper, system)
-        yield asked.record, "--pdf", "Winter record", content
+        yield asked.record, "--pdf", "record", content
     if asked.tag is not None:
         from wintertight.documents.hang_tag import hang_tag_pdf
 
-        yield asked.tag, "--tag", "Hang tag", hang_tag_pdf(job, language, asked.paper, system)
+        yield asked.tag, "--tag", "tag", hang_tag_pdf(job, language, asked.paper, system)
 
 
 def _same_file(one: str, other: str) -> bool:

@@ -9,7 +9,7 @@ import typer
 from wintertight.cli.answer import NOT_SAFE, SAFE_TO_LEAVE, Answer, json_text
 from wintertight.cli.asked import language_named, system_named
 from wintertight.cli.options import AsJson, CardFile, Earlier, Language, Low, ShopFile
-from wintertight.cli.plan import SCHEMA, design_low_degC
+from wintertight.cli.plan import SCHEMA
 from wintertight.cli.proof_papers import (
     Link,
     PaperSize,
@@ -18,9 +18,8 @@ from wintertight.cli.proof_papers import (
     asked_papers,
     write_papers,
 )
-from wintertight.cli.stock import BUNDLED, BUNDLED_NOTE, BY_OPTION, product_for, shop_list
-from wintertight.cli.visits import earlier_visits
-from wintertight.errors import Place
+from wintertight.cli.recorded import recorded_visit
+from wintertight.cli.stock import list_notes
 
 if TYPE_CHECKING:
     from wintertight.procedure.as_done import AsDone
@@ -59,34 +58,18 @@ def prove(  # noqa: PLR0913 - one parameter for each option
     as_json: AsJson = False,
 ) -> Answer:
     """Prove part by part what a record says was done: is nothing left that bursts?"""
-    from wintertight.coach.load import load_card
-    from wintertight.coach.read_toml import read_file
-    from wintertight.procedure.as_done import prove_record
-    from wintertight.procedure.hindsight.look_back import look_back
-    from wintertight.procedure.record import read_record
-
     spoken, system = language_named(language), system_named(units)
     papers = asked_papers(pdf, tag, paper, link, quick=quick)
-    read, text = load_card(card), read_file(done)
-    record = read_record(text, done)
-    low_degC = design_low_degC(read, card, low)
-    sold, list_file = shop_list(shop, card)
-    by = BY_OPTION if product is not None else Place(done, field="product")
-    named = product if product is not None else record.product
-    poured = product_for(read, card, named, sold, by=by)
-    before = earlier_visits(read, earlier, poured, low_degC)
-    proved = prove_record(read, record, poured, low_degC, done)
-    proved, told = (proved, None) if quick else look_back(proved, poured, before)
+    visit = recorded_visit(
+        card, done, low=low, product=product, shop=shop, earlier=earlier, quick=quick
+    )
+    proved, told = visit.proved, visit.told
     written: list[str] = []
     if papers.are_wanted:
-        from wintertight.documents.recorded_job import RecordedJob
-        from wintertight.procedure.record_digest import digest_of_text
-
-        job = RecordedJob(read, record, proved, told, digest_of_text(text, done), papers.link)
-        written = write_papers(papers, job, spoken, system)
+        written = write_papers(papers, visit.job(papers.link), spoken, system)
     status = NOT_SAFE if strict and proved.plan.verdict != "safe" else SAFE_TO_LEAVE
     if as_json:
-        sold_by = {"shop": {"name": sold.name, "list": list_file}}
+        sold_by = {"shop": {"name": visit.sold.name, "list": visit.list_file}}
         return Answer(
             json_text(
                 SCHEMA, {**_content(proved, told, spoken, system, left_out=quick), **sold_by}
@@ -109,13 +92,12 @@ def prove(  # noqa: PLR0913 - one parameter for each option
     )
     said = [screen.rstrip("\n")]
     if proved.unknown:
-        said.append(f"The record does not speak of: {', '.join(proved.unknown)}.")
+        said.append(say("written", "not recorded", spoken, steps=", ".join(proved.unknown)))
     for key, parts in (("not here", proved.not_here), ("still here", proved.still_here)):
         if parts:
-            names = listed([part_name(read, part, spoken) for part in parts], spoken)
+            names = listed([part_name(visit.card, part, spoken) for part in parts], spoken)
             said.append(say("hindsight", key, spoken, parts=names))
-    if list_file == BUNDLED:
-        said.append(BUNDLED_NOTE)
+    said += list_notes(visit.list_file, spoken, "bundled list")
     return Answer("\n".join([*said, *written]), status)
 
 

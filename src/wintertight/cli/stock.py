@@ -19,8 +19,23 @@ if TYPE_CHECKING:
 BESIDE = "shop.toml"
 BUNDLED = "bundled example"
 """What the list is called that comes with the program."""
-BUNDLED_NOTE = f"Antifreeze from the {BUNDLED} list; give yours with --shop FILE."
 BY_OPTION = Place(field="--product")
+
+
+def list_notes(list_file: str, language: str, *keys: str) -> list[str]:
+    """Say where antifreeze or prices are from, where the list is the one that comes with us.
+
+    Args:
+        list_file: what `shop_list` calls the list.
+        language: two letters.
+        keys: "bundled list", "bundled prices".
+
+    Returns:
+        A sentence for each key; none where the shop gave a list of its own.
+    """
+    from wintertight.wording.catalogue import say
+
+    return [say("written", key, language) for key in keys] if list_file == BUNDLED else []
 
 
 def shop_list(named: str | None, card: str) -> tuple["Shop", str]:

@@ -6,6 +6,7 @@ from urllib.parse import urlsplit
 import segno
 
 from wintertight.errors import ChoiceError, Place
+from wintertight.wording.catalogue import say
 
 LONGEST = 300
 """A longer address makes a code that no phone reads off a small tag."""
@@ -55,3 +56,21 @@ def qr_svg(link: str) -> str:
     code = segno.make(link, error="m", micro=False, boost_error=False)
     code.save(stream, kind="svg", border=4, light="#fff", xmldecl=False, nl=False)
     return stream.getvalue().decode("utf-8")
+
+
+def qr_content(link: str, language: str = "en") -> dict[str, str] | None:
+    """Give how a paper shows a QR code: name of the picture, and words for who cannot see it.
+
+    Args:
+        link: an address that was checked; "" where there is none.
+        language: two letters.
+
+    Returns:
+        Plain data for a template; None where there is no address.
+    """
+    return {"name": QR, "alt": say("label", "qr", language, link=link)} if link else None
+
+
+def qr_picture(link: str) -> dict[str, str]:
+    """Give the QR code under its name; nothing where there is no address."""
+    return {QR: qr_svg(link)} if link else {}

@@ -20,11 +20,7 @@ def drawn_content(pictures: tuple[StepPicture, ...], language: str) -> dict[str,
     drawn: dict[str, list[dict[str, str]]] = {}
     fronts, whole = [], []
     for shown in pictures:
-        entry = {
-            "name": shown.picture.name,
-            "caption": shown.picture.title,
-            "alt": f"{shown.picture.title}. {shown.picture.description}",
-        }
+        entry = picture_content(shown)
         if shown.shows in {"coach", "end"}:
             whole.append(entry)
         elif shown.shows == "front":
@@ -33,3 +29,12 @@ def drawn_content(pictures: tuple[StepPicture, ...], language: str) -> dict[str,
             drawn.setdefault(str(shown.step), []).append(entry)
     heading = say("drawing", "pictures", language)
     return {"drawn": drawn, "fronts": fronts, "whole": whole, "pictures_heading": heading}
+
+
+def picture_content(shown: StepPicture) -> dict[str, str]:
+    """Give a picture's name, its caption, and words for who cannot see it."""
+    return {
+        "name": shown.picture.name,
+        "caption": shown.picture.title,
+        "alt": f"{shown.picture.title}. {shown.picture.description}",
+    }

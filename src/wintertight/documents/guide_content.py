@@ -1,7 +1,6 @@
 """What stands on an owner's guide, as plain data for its template."""
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
-from itertools import groupby
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 import wintertight
@@ -10,9 +9,11 @@ from wintertight.documents.guide_density import Density
 from wintertight.documents.open_parts import open_groups
 from wintertight.documents.outlet_notes import outlet_notes
 from wintertight.documents.shown_cautions import shown_cautions
+from wintertight.documents.stretches import stretches
 from wintertight.procedure.plan import Plan
 from wintertight.procedure.steps import PlannedStep
 from wintertight.units import System, in_words
+from wintertight.wording.at_hand import tools_line
 from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
 from wintertight.wording.owner_guide import (
@@ -26,7 +27,6 @@ from wintertight.wording.owner_guide import (
     shop_lines,
     spring_heading,
     spring_lines,
-    tools_line,
     void_lines,
 )
 from wintertight.wording.owner_steps import (
@@ -153,12 +153,12 @@ class _Steps:
 
     def phases(self) -> Iterator[Plain]:
         """Give the phases of the job as they follow, with their steps; taps stand in tables."""
-        for phase, steps in groupby(self._plan.steps, key=lambda s: s.step.phase):
+        for phase, parted in stretches(self._plan.steps, lambda s: bool(s.run or s.blow)):
             yield {
                 "heading": say("phase", phase, self._language),
                 "blocks": [
                     self._table(some) if tabled else {"rows": self._rows(some)}
-                    for tabled, some in _in_stretches(steps)
+                    for tabled, some in parted
                 ],
             }
 
@@ -287,9 +287,3 @@ class _Steps:
             yield say("guide", "no colour", language, volume=volume)
         elif planned.step.outlet in self._plan.never_clear:
             yield say("guide", "weak here", language)
-
-
-def _in_stretches(steps: Iterable[PlannedStep]) -> Iterator[tuple[bool, list[PlannedStep]]]:
-    """Give stretches of steps that run or blow an outlet, and of others, in order."""
-    for tabled, some in groupby(steps, key=lambda s: s.run is not None or s.blow is not None):
-        yield tabled, list(some)

@@ -1,6 +1,6 @@
 """The hang tag: a card for the main tap that says what was done, or what is open."""
 
-from wintertight.documents.coach_link import QR, qr_svg
+from wintertight.documents.coach_link import qr_picture
 from wintertight.documents.recorded_job import RecordedJob
 from wintertight.documents.tag_content import tag_content
 from wintertight.documents.typeset import checked_paper, typeset
@@ -29,5 +29,4 @@ def hang_tag_pdf(
         ChoiceError: there is no such paper or language.
     """
     checked = checked_paper(paper)
-    pictures = {QR: qr_svg(job.link)} if job.link else {}
-    return typeset("hang-tag", tag_content(job, language, checked, system), pictures)
+    return typeset("hang-tag", tag_content(job, language, checked, system), qr_picture(job.link))

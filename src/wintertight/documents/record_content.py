@@ -1,12 +1,14 @@
 """What stands on a winter record, as plain data for its template."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import Any
 
 import wintertight
 from wintertight.documents.card_digits import card_digits
-from wintertight.documents.coach_link import QR
+from wintertight.documents.coach_link import qr_content
 from wintertight.documents.done_rows import done_rows, missing_rows
+from wintertight.documents.drawing.of_plan import StepPicture
+from wintertight.documents.drawn_content import picture_content
 from wintertight.documents.open_parts import open_groups
 from wintertight.documents.plan_sources import sources_of
 from wintertight.documents.printed_text import printed
@@ -31,8 +33,14 @@ DIGEST_BLOCK = 8
 """A digest is printed in blocks of so many digits."""
 
 
-def record_content(job: RecordedJob, language: str, paper: str, system: System) -> Plain:
-    """Give everything that stands on the winter record."""
+def record_content(
+    job: RecordedJob,
+    language: str,
+    paper: str,
+    system: System,
+    pictures: Sequence[StepPicture] = (),
+) -> Plain:
+    """Give everything that stands on the winter record, and which drawings do."""
     words = {k: t for k, t in catalogue(language)["winter record"].items() if "{" not in t}
     plan = job.spoken_plan(system)
     groups = proof_groups(job.done.plan, language, system)
@@ -59,12 +67,12 @@ def record_content(job: RecordedJob, language: str, paper: str, system: System) 
         "columns": two_columns([group for group in groups if not group["open"]]),
         "held": held_line(plan, language) if plan.verdict == "safe" else None,
         "sources": [cite(key) for key in sources_of(job.done.plan)],
-        "pictures": [],
+        "pictures": [picture_content(one) for one in pictures],
         "engine": say("label", "engine", language, version=wintertight.__version__),
         "card": f"{say('label', 'card', language)} {card_digits(job.card)}",
         "card_hash": _blocks(_hash(job)),
         "digest": _blocks(job.digest),
-        "qr": _qr(job, language),
+        "qr": qr_content(job.link, language),
         "page_of": say("label", "page", language, page="<", pages=">"),
     }
     found: Plain = printed(content)
@@ -86,13 +94,6 @@ def _hash(job: RecordedJob) -> str:
 
 def _blocks(digits: str) -> str:
     return " ".join(digits[n : n + DIGEST_BLOCK] for n in range(0, len(digits), DIGEST_BLOCK))
-
-
-def _qr(job: RecordedJob, language: str) -> Plain | None:
-    if not job.link:
-        return None
-    alt = say("winter record", "qr", language, link=job.link)
-    return {"name": QR, "alt": alt}
 
 
 def _fields(job: RecordedJob, language: str, system: System) -> Iterator[list[str]]:

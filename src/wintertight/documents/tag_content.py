@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from wintertight.documents.card_digits import card_digits
-from wintertight.documents.coach_link import QR
+from wintertight.documents.coach_link import qr_content
 from wintertight.documents.open_parts import open_groups
 from wintertight.documents.printed_text import printed
 from wintertight.documents.recorded_job import RecordedJob
@@ -64,7 +64,7 @@ def tag_content(job: RecordedJob, language: str, paper: str, system: System) -> 
         "fields": list(_fields(job, language)),
         "technician": say(SAID, "technician", language),
         "manual": say(SAID, "manual", language),
-        "qr": _qr(job, language),
+        "qr": qr_content(job.link, language),
     }
     found: Plain = printed(content)
     return found
@@ -75,12 +75,6 @@ def _verdict(job: RecordedJob, language: str, system: System) -> str:
     plan = job.done.plan
     proven = plan.verdict == "safe"
     return "" if proven else verdict_of_plan(plan, language, system, recorded=True)
-
-
-def _qr(job: RecordedJob, language: str) -> Plain | None:
-    if not job.link:
-        return None
-    return {"name": QR, "alt": say(SAID, "qr", language, link=job.link)}
 
 
 def _fields(job: RecordedJob, language: str) -> Iterator[list[str]]:

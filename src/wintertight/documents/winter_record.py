@@ -1,6 +1,7 @@
 """The winter record: what was done to a coach, what that proves, and what is open."""
 
-from wintertight.documents.coach_link import QR, qr_svg
+from wintertight.documents.coach_link import qr_picture
+from wintertight.documents.drawing.of_plan import end_drawn
 from wintertight.documents.record_content import record_content
 from wintertight.documents.recorded_job import RecordedJob
 from wintertight.documents.typeset import checked_paper, typeset
@@ -28,5 +29,6 @@ def winter_record_pdf(
         ChoiceError: there is no such paper or language.
     """
     checked = checked_paper(paper)
-    pictures = {QR: qr_svg(job.link)} if job.link else {}
-    return typeset("winter-record", record_content(job, language, checked, system), pictures)
+    end = end_drawn(job.done.plan, language)
+    content = record_content(job, language, checked, system, (end,))
+    return typeset("winter-record", content, {end.picture.name: end.svg} | qr_picture(job.link))

@@ -1,6 +1,6 @@
 """What has to be at hand for a job, by its steps; common practice of the trade."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 from types import MappingProxyType
 
@@ -51,18 +51,21 @@ OF_STEP: Mapping[str, tuple[str, ...]] = MappingProxyType(
 )
 """What each step takes, whatever it is done to."""
 
+SPARES: tuple[str, ...] = ("thread tape", "anode rod", "bowl seal", "cap", "screen washer")
+"""Key of each small part that the work may find worn out, in the order in which they are listed."""
+
 INTO_A_BUCKET = frozenset({"low point", "capped tee", "prepared stub", "membrane filter"})
 """Kinds whose outlet runs into a bucket."""
 
 
 @dataclass(frozen=True, slots=True)
-class Tool:
+class Thing:
     """One thing to have at hand.
 
     Attributes:
-        key: one of ``TOOLS``.
+        key: one of ``TOOLS`` or of ``SPARES``.
         parts: parts of the coach it is for, in the order of the steps; none where it is for all.
-        params: ``regulator_Pa`` or ``pressure_Pa``, what its regulator is set to [Pa].
+        params: one of ``REGULATOR``, what its regulator is set to [Pa].
     """
 
     key: str
@@ -70,7 +73,14 @@ class Tool:
     params: Mapping[str, float | str] = field(default_factory=lambda: NOTHING)
 
 
-def tools_of(plan: Plan) -> tuple[Tool, ...]:
+_Need = tuple[str, tuple[str, ...]]
+"""Key of a thing, and parts of the coach that it is for."""
+
+REGULATOR = frozenset({"regulator_Pa", "pressure_Pa"})
+"""What a step says of the regulator of its tool."""
+
+
+def tools_of(plan: Plan) -> tuple[Thing, ...]:
     """Give what has to be at hand for the steps of a plan, each thing once.
 
     Args:
@@ -79,25 +89,44 @@ def tools_of(plan: Plan) -> tuple[Tool, ...]:
     Returns:
         The tools, in the order of ``TOOLS``.
     """
-    found: dict[str, list[PlannedStep]] = {}
+    return _things(plan, TOOLS, _tools)
+
+
+def spares_of(plan: Plan) -> tuple[Thing, ...]:
+    """Give the small parts that the steps of a plan may find worn out, each once.
+
+    Args:
+        plan: the plan.
+
+    Returns:
+        The parts, in the order of ``SPARES``.
+    """
+    return _things(plan, SPARES, _spares)
+
+
+def _things(
+    plan: Plan, order: tuple[str, ...], of_step: Callable[[PlannedStep, Plan], Iterator[_Need]]
+) -> tuple[Thing, ...]:
+    needs: dict[str, dict[str, None]] = {}
+    params: dict[str, dict[str, float | str]] = {}
     for planned in plan.steps:
-        for key in _keys(planned, plan):
-            found.setdefault(key, []).append(planned)
-    return tuple(_tool(key, found[key]) for key in TOOLS if key in found)
+        said = {k: v for k, v in planned.step.params.items() if k in REGULATOR}
+        for key, parts in of_step(planned, plan):
+            needs.setdefault(key, {}).update(dict.fromkeys(filter(None, parts)))
+            params.setdefault(key, {}).update(said)
+    return tuple(
+        Thing(key, tuple(needs[key]), MappingProxyType(params[key]))
+        for key in order
+        if key in needs
+    )
 
 
-def _tool(key: str, steps: list[PlannedStep]) -> Tool:
-    params = {
-        name: value
-        for planned in steps
-        for name, value in planned.step.params.items()
-        if name in {"regulator_Pa", "pressure_Pa"}
-    }
-    parts = tuple(dict.fromkeys(planned.step.part for planned in steps if planned.step.part))
-    return Tool(key, parts, MappingProxyType(params))
+def _tools(planned: PlannedStep, plan: Plan) -> Iterator[_Need]:
+    for key in _tool_keys(planned, plan):
+        yield key, (planned.step.part,)
 
 
-def _keys(planned: PlannedStep, plan: Plan) -> Iterator[str]:
+def _tool_keys(planned: PlannedStep, plan: Plan) -> Iterator[str]:
     step = planned.step
     yield from OF_STEP.get(step.key, ())
     kind = str(step.params.get("kind", ""))
@@ -115,3 +144,20 @@ def _keys(planned: PlannedStep, plan: Plan) -> Iterator[str]:
         fitting = plan.card.fitting.get(action.part.partition("/")[0].partition(".")[0])
         if fitting is not None and fitting.screws:
             yield "screwdriver"
+
+
+def _spares(planned: PlannedStep, plan: Plan) -> Iterator[_Need]:
+    step = planned.step
+    own = (step.part,)
+    if step.key == "plug out":
+        yield "thread tape", own
+        if step.params.get("anode") == "yes":
+            yield "anode rod", own
+    if step.key in {"empty bowl", "cartridge out"}:
+        yield "bowl seal", own
+    if step.key == "caps off":
+        yield "cap", tuple(action.part.partition("/")[0] for action in step.actions)
+    turned = (plan.card.fitting.get(action.part.partition("/")[0]) for action in step.actions)
+    inlets = dict.fromkeys(f.id for f in turned if f is not None and f.kind == "city inlet")
+    if inlets and step.phase == "drain":
+        yield "screen washer", tuple(inlets)

@@ -7,7 +7,6 @@ from wintertight.procedure.never_clears import ToCheck, patience_s, to_check
 from wintertight.procedure.plan import Plan
 from wintertight.procedure.put_back import PutBack, put_back
 from wintertight.procedure.stays_off import StaysOff, stays_off
-from wintertight.procedure.tools import Tool, tools_of
 from wintertight.units import System, in_words
 from wintertight.wording.catalogue import catalogue, say, say_best
 from wintertight.wording.names import part_name
@@ -72,18 +71,6 @@ def _label(plan: Plan, language: str, system: System) -> str:
     if not ratings:
         return said
     return f"{said} {say('guide buy', 'printed', language, ratings=ratings)}"
-
-
-def tools_line(plan: Plan, language: str = "en", system: System = "us") -> str | None:
-    """Give the tools as one sentence; None where hands suffice."""
-    named = [_tool(plan, tool, language, system) for tool in tools_of(plan)]
-    return say("guide", "tools", language, tools=listed(named, language)) if named else None
-
-
-def _tool(plan: Plan, tool: Tool, language: str, system: System) -> str:
-    parts = listed((part_name(plan.card, part, language) for part in tool.parts), language)
-    params = spoken(tool.params, language, system)
-    return say("guide tool", tool.key, language, parts=parts, **params)
 
 
 def check_lines(plan: Plan, language: str = "en", system: System = "us") -> Iterator[str]:

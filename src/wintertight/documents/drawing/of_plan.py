@@ -82,7 +82,12 @@ def plan_pictures(plan: Plan, language: str = "en") -> tuple[StepPicture, ...]:
         front = front_picture(plan, planned, language) if planned.telling else None
         if front is not None:
             found.append(_drawn(front, "front", planned.n))
-    return (*found, _drawn(end_picture(plan, language), "end"))
+    return (*found, end_drawn(plan, language))
+
+
+def end_drawn(plan: Plan, language: str = "en") -> StepPicture:
+    """Draw how a plan, or what a record proves, ends."""
+    return _drawn(end_picture(plan, language), "end")
 
 
 def handle_pictures(plan: Plan, language: str = "en") -> tuple[StepPicture, ...]:

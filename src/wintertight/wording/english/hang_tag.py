@@ -50,7 +50,6 @@ TAG: Mapping[str, str] = MappingProxyType(
         "card": "Card",
         "technician": "Technician",
         "manual": "As recorded only. The coach's manual and local code come first.",
-        "qr": "QR code of the coach's page: {link}",
     }
 )
 """Everything that is printed on it."""

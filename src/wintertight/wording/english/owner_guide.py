@@ -9,7 +9,6 @@ GUIDE: Mapping[str, str] = MappingProxyType(
         "heading": "Owner's guide",
         "how": "How: {method}",
         "buy": "Buy and have ready",
-        "tools": "Tools: {tools}.",
         "check": "Check first",
         "off": "Do not switch on",
         "never": "When a tap never clears",
@@ -137,31 +136,6 @@ BUY: Mapping[str, str] = MappingProxyType(
     }
 )
 """What antifreeze to buy: by what its label prints, never by a brand."""
-
-TOOLS: Mapping[str, str] = MappingProxyType(
-    {
-        "watch": "a watch that shows seconds",
-        "bucket": "a bucket",
-        "screwdriver": "a screwdriver for the panels",
-        "plug wrench": "a wrench for the plug of the {parts}",
-        "bowl wrench": "a wrench for the bowl of the {parts}",
-        "blunt tool": "a blunt tool to press the inlet's check",
-        "bridge hose": "a short hose to bridge the {parts}",
-        "jug hose": "a short hose from the {parts} into the jug",
-        "hand pump": "a hand pump with a hose, and what joins it to the {parts}",
-        "compressor": (
-            "a compressor with clean, oil-free air, a regulator set to {regulator_Pa} and never to"
-            " 50 psi or more, and what joins it to the {parts}"
-        ),
-        "eyes": "eye protection",
-        "test hose": "a hose with a gauge and a regulator set to {pressure_Pa}",
-        "cup": "a measuring cup (one cup is 250 mL)",
-        "reading": "an instrument that reads the strength of this antifreeze, and two clean cups",
-        "sewer gloves": "sewer hose and gloves, kept apart",
-        "tag": "a tag for the main tap, and a pen",
-    }
-)
-"""By key of the tool."""
 
 CHECKS: Mapping[str, str] = MappingProxyType(
     {

@@ -15,6 +15,7 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "date": "Date",
         "no site": "no site on the card",
         "page": "page {page} of {pages}",
+        "qr": "QR code of the coach's page: {link}",
         "step": "Step",
         "outlet": "Outlet",
         "first colour": "First colour",

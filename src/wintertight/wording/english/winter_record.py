@@ -80,7 +80,6 @@ RECORD: Mapping[str, str] = MappingProxyType(
         "name and signature": "Name and signature",
         "date": "Date",
         "pictures": "Drawings",
-        "qr": "QR code of the coach's page: {link}",
     }
 )
 """Headings, columns, and what is said once."""

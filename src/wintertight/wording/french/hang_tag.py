@@ -62,7 +62,6 @@ TAG: Mapping[str, str] = MappingProxyType(
             "D'après le compte rendu seulement. Le manuel du véhicule et la règle locale passent"
             " avant cette étiquette."
         ),
-        "qr": "Code QR de la page du véhicule : {link}",
     }
 )
 """Everything that is printed on it."""

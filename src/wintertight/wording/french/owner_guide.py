@@ -9,7 +9,6 @@ GUIDE: Mapping[str, str] = MappingProxyType(
         "heading": "Guide du propriétaire",
         "how": "Méthode : {method}",
         "buy": "À acheter et à préparer",
-        "tools": "Outils : {tools}.",
         "check": "Vérifier d'abord",
         "off": "Ne pas mettre en marche",
         "never": "Si la couleur ne vient jamais",
@@ -148,31 +147,6 @@ BUY: Mapping[str, str] = MappingProxyType(
     }
 )
 """What antifreeze to buy: by what its label prints, never by a brand."""
-
-TOOLS: Mapping[str, str] = MappingProxyType(
-    {
-        "watch": "une montre qui donne les secondes",
-        "bucket": "un seau",
-        "screwdriver": "un tournevis pour les panneaux",
-        "plug wrench": "une clé pour le bouchon ({parts})",
-        "bowl wrench": "une clé pour le bol ({parts})",
-        "blunt tool": "un outil à bout arrondi pour enfoncer le clapet de la prise d'eau de ville",
-        "bridge hose": "un tuyau court pour relier les deux bouts libres ({parts})",
-        "jug hose": "un tuyau court à brancher ({parts}) et à plonger dans le bidon",
-        "hand pump": "une pompe à main avec un tuyau, et de quoi la brancher ({parts})",
-        "compressor": (
-            "un compresseur à air propre et sans huile, un régulateur réglé à {regulator_Pa} et"
-            " jamais à 50 psi ou plus, et de quoi le brancher ({parts})"
-        ),
-        "eyes": "des lunettes de protection",
-        "test hose": "un tuyau avec un manomètre et un régulateur réglé à {pressure_Pa}",
-        "cup": "une tasse à mesurer (une tasse fait 250 mL)",
-        "reading": "un instrument pour relever la force de cet antigel et deux gobelets propres",
-        "sewer gloves": "un tuyau de vidange et des gants rangés à part",
-        "tag": "une étiquette pour le robinet principal, avec un stylo",
-    }
-)
-"""By key of the tool."""
 
 CHECKS: Mapping[str, str] = MappingProxyType(
     {

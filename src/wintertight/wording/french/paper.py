@@ -15,6 +15,7 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "date": "Date",
         "no site": "aucun lieu d'hivernage sur la fiche",
         "page": "page {page} sur {pages}",
+        "qr": "Code QR de la page du véhicule : {link}",
         "step": "Étape",
         "outlet": "Sortie",
         "first colour": "1re couleur",

@@ -82,7 +82,6 @@ RECORD: Mapping[str, str] = MappingProxyType(
         "name and signature": "Nom et signature",
         "date": "Date",
         "pictures": "Dessins",
-        "qr": "Code QR de la page du véhicule : {link}",
     }
 )
 """Headings, columns, and what is said once."""

@@ -59,7 +59,6 @@ TAG: Mapping[str, str] = MappingProxyType(
             "Solo según lo registrado. El manual de la casa rodante y el reglamento local están por"
             " encima de esta etiqueta."
         ),
-        "qr": "Código QR de la página de la casa rodante: {link}",
     }
 )
 """Everything that is printed on it."""

@@ -9,7 +9,6 @@ GUIDE: Mapping[str, str] = MappingProxyType(
         "heading": "Guía del propietario",
         "how": "Método: {method}",
         "buy": "Compre y tenga a la mano",
-        "tools": "Herramientas: {tools}.",
         "check": "Revise primero",
         "off": "No encender",
         "never": "Si una llave nunca da color que se mantenga",
@@ -152,34 +151,6 @@ BUY: Mapping[str, str] = MappingProxyType(
     }
 )
 """What antifreeze to buy: by what its label prints, never by a brand."""
-
-TOOLS: Mapping[str, str] = MappingProxyType(
-    {
-        "watch": "un reloj que muestre los segundos",
-        "bucket": "una cubeta",
-        "screwdriver": "un destornillador para los paneles",
-        "plug wrench": "una llave de tuercas para el tapón ({parts})",
-        "bowl wrench": "una llave de filtro para el vaso ({parts})",
-        "blunt tool": "una punta roma para oprimir la válvula de retención de la toma",
-        "bridge hose": "una manguera corta para puentear ({parts})",
-        "jug hose": "una manguera corta hasta dentro de la garrafa (desde: {parts})",
-        "hand pump": "una bomba manual con manguera, y lo necesario para conectarla ({parts})",
-        "compressor": (
-            "un compresor con aire limpio y sin aceite, un regulador a {regulator_Pa} y nunca a 50"
-            " psi o más, y lo necesario para conectarlo ({parts})"
-        ),
-        "eyes": "protección para los ojos",
-        "test hose": "una manguera con manómetro y un regulador a {pressure_Pa}",
-        "cup": "una taza de medir (una taza es 250 mL)",
-        "reading": (
-            "un instrumento que lea la concentración de este anticongelante, y dos recipientes"
-            " limpios para las muestras"
-        ),
-        "sewer gloves": "manguera de drenaje y guantes, guardados aparte",
-        "tag": "una etiqueta para la llave principal y con qué escribirla",
-    }
-)
-"""By key of the tool."""
 
 CHECKS: Mapping[str, str] = MappingProxyType(
     {

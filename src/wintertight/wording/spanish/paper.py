@@ -15,6 +15,7 @@ LABELS: Mapping[str, str] = MappingProxyType(
         "date": "Fecha",
         "no site": "sin sitio en la ficha",
         "page": "página {page} de {pages}",
+        "qr": "Código QR de la página de la casa rodante: {link}",
         "step": "Paso",
         "outlet": "Salida",
         "first colour": "Primer color",

@@ -82,7 +82,6 @@ RECORD: Mapping[str, str] = MappingProxyType(
         "name and signature": "Nombre y firma",
         "date": "Fecha",
         "pictures": "Dibujos",
-        "qr": "Código QR de la página de la casa rodante: {link}",
     }
 )
 """Headings, columns, and what is said once."""

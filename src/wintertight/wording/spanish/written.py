@@ -1,0 +1,25 @@
+"""Spanish: what a command adds to its screen: files written, and where its list is from."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+WRITTEN: Mapping[str, str] = MappingProxyType(
+    {
+        "job sheet": "Hoja de trabajo: {file}",
+        "guide": "Guía del dueño: {file}",
+        "drawing": "Dibujo: {file}",
+        "record": "Registro de invierno: {file}",
+        "tag": "Etiqueta: {file}",
+        "estimate": "Presupuesto: {file}",
+        "bundled list": (
+            "Anticongelante de la lista de ejemplo incluida; dé la suya con --shop FILE."
+        ),
+        "bundled prices": (
+            "Los precios de la lista de ejemplo incluida son inventados;"
+            " dé los suyos con --shop FILE."
+        ),
+        "no prices": "Sin presupuesto: la lista del taller no tiene tabla de precios.",
+        "not recorded": "El registro no habla de: {steps}.",
+    }
+)
+"""By what was written, or noted."""
