@@ -18,6 +18,7 @@ from wintertight.cli import (
     papers,
     plan,
     prove,
+    signature,
     wear,
 )
 from wintertight.cli.answer import Answer
@@ -52,6 +53,9 @@ app.command("fleet", short_help="every card of a folder: gallons, minutes, jugs,
 )
 app.command("prove", short_help="the proof of what was really done, from its record")(prove.prove)
 app.command("digest", short_help="is this record the one on the winter record?")(digest.digest)
+app.command("signature", short_help="does the signature on a winter record hold?")(
+    signature.signature
+)
 app.command("incident", short_help="what burst in spring, and what the record says of it")(
     incident.incident
 )

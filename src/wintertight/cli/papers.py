@@ -21,7 +21,7 @@ from wintertight.cli.options import (
     ShopFile,
 )
 from wintertight.cli.plan import design_low_degC
-from wintertight.cli.proof_papers import Link, link_named
+from wintertight.cli.proof_papers import Link, SignKey, link_named, signed_record, signer_named
 from wintertight.cli.recorded import Recorded, recorded_visit
 from wintertight.cli.stock import air_of, list_notes, place_named, product_for, shop_list
 from wintertight.cli.written import PDF, SVG, write_whole
@@ -56,6 +56,7 @@ def papers(  # noqa: PLR0913 - one parameter for each option
         typer.Option("--date", metavar="YYYY-MM-DD", help="of the estimate; else today"),
     ] = None,
     link: Link = None,
+    sign: SignKey = None,
     language: Language = "en",
     units: Annotated[
         str, typer.Option("--units", metavar="us|metric", help="units of what is printed")
@@ -66,14 +67,16 @@ def papers(  # noqa: PLR0913 - one parameter for each option
 ) -> Answer:
     """Write all papers of a visit into a folder: before the job, and after it with --done."""
     from wintertight.coach.load import load_card
-    from wintertight.documents.visit_papers import Visit, visit_papers
+    from wintertight.documents.visit_papers import RECORD_PDF, Visit, visit_papers
     from wintertight.wording.catalogue import say
 
     spoken, system, sheet = language_named(language), system_named(units), paper_named(paper)
     dated, address = day_named(date), link_named(link)
-    if earlier and done is None:
-        message = "expected --done beside it: earlier visits teach what a record tells"
-        raise ChoiceError(message, Place(field="--earlier"))
+    for option, given in (("--earlier", earlier), ("--sign", sign)):
+        if given and done is None:
+            message = "expected --done beside it: without a record there is nothing to tell"
+            raise ChoiceError(message, Place(field=option))
+    signer = signer_named(sign)
     read = load_card(card)
     sold, list_file = shop_list(shop, card)
     into = _made(folder)
@@ -88,7 +91,9 @@ def papers(  # noqa: PLR0913 - one parameter for each option
     written = []
     for name, content in visit_papers(visit, spoken, sheet, system):
         file = str(into / name)
-        write_whole(file, "FOLDER", content, PDF if name.endswith(".pdf") else SVG)
+        kind = PDF if name.endswith(".pdf") else SVG
+        signed = signed_record(content, signer, spoken) if name.endswith(RECORD_PDF) else content
+        write_whole(file, "FOLDER", signed, kind)
         written.append(file)
     if priced is None:
         return Answer("\n".join([*written, say("written", "no prices", spoken)]))

@@ -3,6 +3,7 @@
 # ruff: noqa: PLC0415 - heavy layers load only with their command, so that help stays quick
 
 import os
+import sys
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Annotated
 
@@ -14,6 +15,8 @@ from wintertight.errors import ChoiceError, Place
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
+
+    from pyhanko.sign.signers import SimpleSigner
 
     from wintertight.documents.recorded_job import RecordedJob
     from wintertight.documents.typeset import Paper
@@ -28,6 +31,13 @@ TagPaper = Annotated[
 PaperSize = Annotated[
     str, typer.Option("--paper", metavar="us-letter|a4", help="paper; a tag is 4x6 in or A6")
 ]
+SignKey = Annotated[
+    str | None,
+    typer.Option("--sign", metavar="KEY.p12", help="sign the winter record with this key"),
+]
+PASSPHRASE = "WINTERTIGHT_PASSPHRASE"  # noqa: S105 - a name, no secret
+"""The variable of the environment that holds what opens the key; else it is asked for."""
+
 Link = Annotated[
     str | None, typer.Option("--link", metavar="URL", help="the coach's page, as a QR code")
 ]
@@ -41,12 +51,14 @@ class AskedPapers:
         record, tag: files to write; None where that paper is not wanted.
         paper: "us-letter" or "a4".
         link: address of the coach's page; "" where there is none.
+        signer: what signs the record; None where nobody does.
     """
 
     record: str | None
     tag: str | None
     paper: "Paper"
     link: str
+    signer: "SimpleSigner | None" = None
 
     @property
     def are_wanted(self) -> bool:
@@ -54,8 +66,14 @@ class AskedPapers:
         return self.record is not None or self.tag is not None
 
 
-def asked_papers(
-    record: str | None, tag: str | None, paper: str, link: str | None, *, quick: bool
+def asked_papers(  # noqa: PLR0913 - one parameter for each option
+    record: str | None,
+    tag: str | None,
+    paper: str,
+    link: str | None,
+    sign: str | None,
+    *,
+    quick: bool,
 ) -> AskedPapers:
     """Refuse papers that could not be written, before any work is done for them.
 
@@ -64,6 +82,7 @@ def asked_papers(
         tag: ``--tag``.
         paper: ``--paper``.
         link: ``--link``.
+        sign: ``--sign``.
         quick: whether nobody asked what stopwatch, jugs and cups tell.
 
     Returns:
@@ -71,8 +90,9 @@ def asked_papers(
 
     Raises:
         InputError: a file cannot be written.
-        ChoiceError: there is no such paper, the link is no address or has no paper to stand on,
-            both papers are to be one file, or ``--quick`` leaves out what a paper must say.
+        ChoiceError: there is no such paper, nothing is to be signed, the link is no address or has
+            no paper to stand on, both papers are to be one file, or ``--quick`` leaves out what a
+            paper must say.
     """
     size = paper_named(paper)
     files = {"--pdf": record, "--tag": tag}
@@ -88,7 +108,38 @@ def asked_papers(
     if link is not None and not wanted:
         message = "expected --pdf or --tag beside it: a link stands on a paper"
         raise ChoiceError(message, Place(field="--link"))
-    return AskedPapers(record, tag, size, link_named(link))
+    if sign is not None and record is None:
+        message = "expected --pdf beside it: what is signed is the winter record"
+        raise ChoiceError(message, Place(field="--sign"))
+    return AskedPapers(record, tag, size, link_named(link), signer_named(sign))
+
+
+def signer_named(key: str | None) -> "SimpleSigner | None":
+    """Open the key that signs; None where none is given.
+
+    Raises:
+        InputError: it cannot be read, or the passphrase does not open it.
+        ChoiceError: the optional part is not installed.
+    """
+    if key is None:
+        return None
+    from wintertight.documents.signed_paper import read_signer
+
+    passphrase = os.environ.get(PASSPHRASE)
+    if passphrase is None and sys.stdin.isatty():
+        passphrase = typer.prompt(f"Passphrase of {key}", hide_input=True, err=True)
+    return read_signer(key, passphrase or None)
+
+
+def signed_record(pdf: bytes, signer: "SimpleSigner | None", language: str) -> bytes:
+    """Sign a winter record where somebody does."""
+    if signer is None:
+        return pdf
+    from wintertight.documents.signed_paper import sign_paper
+    from wintertight.wording.catalogue import say
+
+    reason = say("winter record", "technician", language)
+    return sign_paper(pdf, signer, reason, say("winter record", "signatures", language))
 
 
 def link_named(link: str | None) -> str:
@@ -132,7 +183,8 @@ def _made(
         from wintertight.documents.winter_record import winter_record_pdf
 
         content = winter_record_pdf(job, language, asked.paper, system)
-        yield asked.record, "--pdf", "record", content
+        signed = signed_record(content, asked.signer, language)
+        yield asked.record, "--pdf", "record", signed
     if asked.tag is not None:
         from wintertight.documents.hang_tag import hang_tag_pdf
 

@@ -14,6 +14,7 @@ from wintertight.cli.proof_papers import (
     Link,
     PaperSize,
     RecordPaper,
+    SignKey,
     TagPaper,
     asked_papers,
     write_papers,
@@ -48,6 +49,7 @@ def prove(  # noqa: PLR0913 - one parameter for each option
     tag: TagPaper = None,
     paper: PaperSize = "us-letter",
     link: Link = None,
+    sign: SignKey = None,
     every: Annotated[bool, typer.Option("--all", help="name every part on the screen")] = False,
     quick: Annotated[
         bool, typer.Option("--quick", help="do not ask what times, jugs and cups tell beyond")
@@ -59,7 +61,7 @@ def prove(  # noqa: PLR0913 - one parameter for each option
 ) -> Answer:
     """Prove part by part what a record says was done: is nothing left that bursts?"""
     spoken, system = language_named(language), system_named(units)
-    papers = asked_papers(pdf, tag, paper, link, quick=quick)
+    papers = asked_papers(pdf, tag, paper, link, sign, quick=quick)
     visit = recorded_visit(
         card, done, low=low, product=product, shop=shop, earlier=earlier, quick=quick
     )

@@ -16,6 +16,9 @@ from wintertight.procedure.estimate import Estimate
 from wintertight.procedure.plan import Plan
 from wintertight.units import System
 
+RECORD_PDF = "-winter-record.pdf"
+"""How the name of a winter record ends."""
+
 
 @dataclass(frozen=True, eq=False, slots=True)
 class Visit:
@@ -58,7 +61,7 @@ def visit_papers(
     guide = owner_guide_pdf(plan, *look, guide_pictures(plan, drawn))
     yield f"{coach}-owners-guide.pdf", guide
     if visit.job is not None:
-        yield f"{coach}-winter-record.pdf", winter_record_pdf(visit.job, *look)
+        yield f"{coach}{RECORD_PDF}", winter_record_pdf(visit.job, *look)
         yield f"{coach}-hang-tag.pdf", hang_tag_pdf(visit.job, *look)
     for one in drawn:
         yield f"{coach}-{one.picture.name}.svg", one.svg.encode("utf-8")

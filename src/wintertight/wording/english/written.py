@@ -17,6 +17,14 @@ WRITTEN: Mapping[str, str] = MappingProxyType(
         ),
         "no prices": "No estimate: the shop's list has no price table.",
         "not recorded": "The record does not speak of: {steps}.",
+        "no time": "at a time that it does not name",
+        "signed, believed": (
+            "Signed by {by}, {at} by the signer's own clock; nothing was changed or added since."
+        ),
+        "signed, by somebody": (
+            "Signed by {by}, {at} by the signer's own clock; nothing was changed or added"
+            " since. Who that is, is not proven: give the signer's certificate with --trust."
+        ),
     }
 )
 """By what was written, or noted."""

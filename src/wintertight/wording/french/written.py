@@ -18,6 +18,14 @@ WRITTEN: Mapping[str, str] = MappingProxyType(
         ),
         "no prices": "Pas de devis : la liste de l'atelier n'a pas de tarif.",
         "not recorded": "Le dossier ne dit rien de : {steps}.",
+        "no time": "à un moment qu'elle ne dit pas",
+        "signed, believed": (
+            "Signé par {by}, {at} à l'horloge du signataire ; rien n'a été changé ni ajouté depuis."
+        ),
+        "signed, by somebody": (
+            "Signé par {by}, {at} à l'horloge du signataire ; rien n'a été changé ni ajouté"
+            " depuis. Qui c'est n'est pas prouvé : donner son certificat avec --trust."
+        ),
     }
 )
 """By what was written, or noted."""

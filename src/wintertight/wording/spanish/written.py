@@ -20,6 +20,16 @@ WRITTEN: Mapping[str, str] = MappingProxyType(
         ),
         "no prices": "Sin presupuesto: la lista del taller no tiene tabla de precios.",
         "not recorded": "El registro no habla de: {steps}.",
+        "no time": "en un momento que no indica",
+        "signed, believed": (
+            "Firmado por {by}, {at} según el reloj de quien firmó; desde entonces nada se"
+            " cambió ni se añadió."
+        ),
+        "signed, by somebody": (
+            "Firmado por {by}, {at} según el reloj de quien firmó; desde entonces nada se"
+            " cambió ni se añadió. Quién es, no está comprobado: dé su certificado con"
+            " --trust."
+        ),
     }
 )
 """By what was written, or noted."""
