@@ -39,15 +39,18 @@ plan: $(VENV)/.run ## set up, plan the bundled coach, write its job sheet (CARD=
 test: $(VENV)/.test ## set up and run every test, and every example in the documentation
 	@$(BIN)/pytest -n $(JOBS) --doctest-modules src tests
 
-.PHONY: check
-check: $(VENV)/.test ## fast: lint, format, types, layers, examples, unit and architecture tests
+.PHONY: lint
+lint: $(VENV)/.test ## lint, format, types, layers
 	@echo "Lint, format, types, layers ..."
 	@$(BIN)/ruff check --quiet --output-format concise
 	@$(BIN)/ruff format --check --quiet
 	@$(BIN)/mypy --no-error-summary
 	@$(BIN)/lint-imports --no-logo >/dev/null || $(BIN)/lint-imports --no-logo
-	@echo "Examples, unit and architecture tests ..."
-	@$(BIN)/pytest --quiet -n $(JOBS) --doctest-modules src tests/unit tests/architecture
+
+.PHONY: check
+check: lint ## fast: lint, and examples, unit and architecture tests but the long ones
+	@echo "Examples, unit and architecture tests, without the long ones ..."
+	@$(BIN)/pytest --quiet -n $(JOBS) -m "not long" --doctest-modules src tests/unit tests/architecture
 
 .PHONY: bench
 bench: $(VENV)/.test ## measure, each figure as a ratio against a reference in the same run

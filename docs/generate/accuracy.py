@@ -5,6 +5,7 @@ that the page does not change with the last digits of another machine's arithmet
 """
 
 import json
+import os
 import subprocess
 import sys
 import tempfile
@@ -19,6 +20,9 @@ from wintertight.sources import SOURCES, cite
 
 ROOT = Path(__file__).resolve().parents[2]
 Row = Mapping[str, Any]
+
+LAST = 2000
+"""So many of the last signs of what the tests print are told when they fail."""
 
 _HEAD = """# Accuracy
 
@@ -72,15 +76,20 @@ def rows_of_the_checks() -> list[Row]:
     """Run the tests that compare with print and with other engines, and give their rows."""
     with tempfile.TemporaryDirectory() as folder:
         file = Path(folder) / "accuracy.json"
-        subprocess.run(  # noqa: S603 - our own tests, by this very Python
+        done = subprocess.run(  # noqa: S603 - our own tests, by this very Python
             [
                 *(sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider"),
                 *("-p", "no:xdist", "--accuracy", str(file), "tests/published", "tests/engines"),
             ],
             cwd=ROOT,
+            env={name: v for name, v in os.environ.items() if name != "PYTEST_ADDOPTS"},
             check=False,
             capture_output=True,
+            text=True,
         )
+        if done.returncode:
+            message = f"the checks fail, so there is no page of them:\n{done.stdout[-LAST:]}"
+            raise RuntimeError(message)
         rows: list[Row] = json.loads(file.read_text(encoding="utf-8"))
     return rows
 

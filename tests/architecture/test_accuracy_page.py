@@ -1,10 +1,14 @@
 import sys
 
+import pytest
+
 from tests.architecture.tree import ROOT
 
 sys.path.insert(0, str(ROOT))  # docs/ is not installed
 
 from docs.generate.accuracy import accuracy_page, page_of
+
+pytestmark = pytest.mark.long
 
 ROW = {
     "source": "crc",

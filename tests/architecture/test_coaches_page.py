@@ -7,6 +7,8 @@ from tests.architecture.tree import ROOT
 from wintertight.coach.intake.shapes import SHAPES
 from wintertight.units import GALLON_M3
 
+pytestmark = pytest.mark.long
+
 PAGE = (ROOT / "docs" / "coaches.md").read_text(encoding="utf-8")
 
 BYPASSED_TRAILERS = (

@@ -5,6 +5,8 @@ import pytest
 from docs.generate.drawings import SHOWN, drawing
 from tests.architecture.tree import ROOT
 
+pytestmark = pytest.mark.long
+
 
 @pytest.mark.parametrize("name", SHOWN)
 def test_a_shown_drawing_is_up_to_date(name: str) -> None:

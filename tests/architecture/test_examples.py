@@ -49,6 +49,7 @@ def carry_out(command: str, folder: Path) -> subprocess.CompletedProcess[str]:
     return done
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("page", PAGES, ids=shown)
 def test_console_examples(page: Path, tmp_path: Path) -> None:
     """Guards that each command of a page prints what the page shows."""

@@ -12,6 +12,8 @@ from docs.generate.mistakes import line_of
 from tests.unit.documents.demo_plans import demo_plan
 from wintertight.procedure.mistakes import MISTAKES, possible_mistakes
 
+pytestmark = pytest.mark.long
+
 LINES = (ROOT / "docs" / "mistakes.md").read_text(encoding="utf-8").splitlines()
 
 

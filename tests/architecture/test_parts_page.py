@@ -14,6 +14,8 @@ from wintertight.coach.kinds import KINDS
 from wintertight.coach.load import load_card
 from wintertight.wording.names import kind_name
 
+pytestmark = pytest.mark.long
+
 PAGE = (ROOT / "docs" / "parts.md").read_text(encoding="utf-8")
 CARDS = sorted((PACKAGE / "demo" / "cards").glob("*.toml"))
 

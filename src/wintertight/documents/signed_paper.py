@@ -11,7 +11,7 @@ import io
 import logging
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -67,7 +67,9 @@ def read_signer(file: str, passphrase: str | None, option: str = "--sign") -> "S
     secret = None if passphrase is None else passphrase.encode("utf-8")
     content = _read(file, option)
     try:
-        return SimpleSigner.load_pkcs12_data(content, other_certs=[], passphrase=secret)
+        signer: SimpleSigner = SimpleSigner.load_pkcs12_data(
+            content, other_certs=[], passphrase=secret
+        )
     except (
         ValueError,
         TypeError,
@@ -75,6 +77,7 @@ def read_signer(file: str, passphrase: str | None, option: str = "--sign") -> "S
     ):  # the library's words for no key, and no PKCS#12
         message = "expected a PKCS#12 file with a key, and the passphrase that opens it"
         raise InputError(message, Place(file, field=option)) from None
+    return signer
 
 
 def sign_paper(pdf: bytes, signer: "SimpleSigner", reason: str, field_title: str) -> bytes:
@@ -93,7 +96,7 @@ def sign_paper(pdf: bytes, signer: "SimpleSigner", reason: str, field_title: str
     from pyhanko.sign.fields import InvisSigSettings, MDPPerm, SigFieldSpec, SigSeedSubFilter
     from pyhanko.sign.signers import PdfSignatureMetadata, sign_pdf
 
-    class Writer(IncrementalPdfFileWriter):  # type: ignore[misc]  # it carries no types
+    class Writer(IncrementalPdfFileWriter):
         """Adds a signature and leaves the paper's own metadata as they are.
 
         The library would write them anew, and drop what PDF/A asks for beside PDF/UA.
@@ -175,7 +178,10 @@ def _judged(reader: "PdfFileReader", file: str, believed: "list[Certificate]") -
         raise RecordError(message, Place(file))
     subject = status.signing_cert.subject
     by = str(subject.native.get("common_name") or subject.human_friendly)
-    if believed and not status.trusted:
+    certificate, now = status.signing_cert, datetime.now(UTC)
+    # The library does not ask this of a certificate that is itself to be believed.
+    valid = certificate.not_valid_before <= now <= certificate.not_valid_after
+    if believed and not (status.trusted and valid):
         message = f"signed by {by}, who is none of those given with --trust, or no longer valid"
         raise RecordError(message, Place(file))
     return Signature(by, status.signer_reported_dt, True if believed else None)

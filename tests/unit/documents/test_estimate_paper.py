@@ -28,6 +28,8 @@ from wintertight.procedure.steps import Missed
 from wintertight.units import System
 from wintertight.wording.money import money, percent
 
+pytestmark = pytest.mark.long
+
 DAY = date(2026, 10, 15)
 SHOP = "Heron Lake Coach Care"
 

@@ -15,6 +15,8 @@ from wintertight.documents.typeset import Paper
 from wintertight.procedure.plan import Plan
 from wintertight.wording.french.typography import NARROW
 
+pytestmark = pytest.mark.long
+
 BROKEN = re.compile(
     rf"[{{}}]|\w'\w|(?<=\w) [:;?!%]|\b[Dd]e le\b|\b[Dd]e les\b|\bà les?\b|\.\.|\.[{NARROW} ]:"
     r"|\b1 éléments\b|\b1 bidons\b|\b1 tasses\b"

@@ -17,6 +17,8 @@ from wintertight.documents.typeset import PAPERS, Paper
 from wintertight.errors import ChoiceError
 from wintertight.units import System
 
+pytestmark = pytest.mark.long
+
 GOOD, BAD = "small-trailer-good", "small-trailer-bad"
 SIZES = {"us-letter": (288, 432), "a4": (298, 420)}
 

@@ -7,13 +7,22 @@ from dataclasses import replace
 import pytest
 from pypdf import PdfReader
 
-from tests.unit.documents.demo_plans import COLD, doubtful_plan, long_named_card, plan_of
+from tests.unit.documents.demo_plans import (
+    COLD,
+    WARM,
+    demo_card,
+    doubtful_plan,
+    long_named_card,
+    plan_of,
+)
 from wintertight.documents.job_sheet import job_sheet_pdf
-from wintertight.documents.sheet_content import never_skip
+from wintertight.documents.sheet_content import never_skip, sheet_content
 from wintertight.documents.typeset import PAPERS, Paper
 from wintertight.errors import ChoiceError
-from wintertight.procedure.plan import Plan
+from wintertight.procedure.plan import Plan, plan_coach
 from wintertight.procedure.steps import Missed
+
+pytestmark = pytest.mark.long
 
 POINTS_PER_MM = 72.0 / 25.4
 LARGEST = {"us-letter": (612, 792), "a4": (595, 842)}
@@ -51,6 +60,29 @@ def test_the_work_fits_one_sheet(paper: Paper, missed: bool) -> None:  # noqa: F
     assert drawings == [2]
     size = tuple(round(float(x)) for x in pages[0].mediabox[2:])
     assert size == LARGEST[paper]
+
+
+@pytest.mark.parametrize("method", ["pump", "air-then-pump"])
+def test_steps_stand_in_the_order_of_the_job(method: str) -> None:
+    """Guards that no step stands before one that comes first, also where phases come back."""
+    plan = plan_coach(demo_card(), plan_of().product, WARM, method)
+    phases = sheet_content(plan, "en", "a4", "us")["phases"]
+    shown = [
+        row["n"]
+        for phase in phases
+        for some in phase["blocks"]
+        for row in some.get("steps", some.get("outlets"))
+    ]
+    assert shown == [step.n for step in plan.steps]
+
+
+def test_what_to_have_at_hand_stands_on_it() -> None:
+    """Guards that the sheet names tools and small parts, each with a box to tick."""
+    content = sheet_content(plan_of(), "en", "a4", "us")
+    assert [some["lead"] for some in content["at_hand"]] == ["Tools", "Small parts that may be due"]
+    text = words(job_sheet_pdf(plan_of()))
+    for thing in (thing for some in content["at_hand"] for thing in some["things"]):
+        assert thing in text
 
 
 def test_everything_stands_on_it() -> None:

@@ -18,6 +18,8 @@ from wintertight.documents.typeset import PAPERS, Paper
 from wintertight.errors import ChoiceError
 from wintertight.procedure.plan import Plan, Purchase
 
+pytestmark = pytest.mark.long
+
 LARGEST = "large-motorhome"
 PICTURE = (
     '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 40 10">'

@@ -13,6 +13,8 @@ from wintertight.procedure.plan import Plan
 from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
 
+pytestmark = pytest.mark.long
+
 CARDS = sorted(path.stem for path in (DEMO / "cards").glob("*.toml"))
 
 ALONG, ACROSS = "along the pipe (open)", "across the pipe (shut)"

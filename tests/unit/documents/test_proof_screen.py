@@ -1,10 +1,14 @@
 """The proof of what was done on screen."""
 
+import pytest
+
 from tests.unit.documents.demo_plans import plan_of, recorded_without
 from wintertight.documents.screen import plan_screen
 from wintertight.documents.screen_blocks import WIDTH
 from wintertight.procedure.as_done import AsDone
 from wintertight.procedure.undone import undone_at, undone_steps
+
+pytestmark = pytest.mark.long
 
 MISSED = ("run-outlet:shower", "plug-out")
 

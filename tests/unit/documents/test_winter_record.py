@@ -18,6 +18,8 @@ from wintertight.units import System, celsius_to_fahrenheit, fahrenheit_to_celsi
 from wintertight.wording.names import part_name
 from wintertight.wording.spoken import begun
 
+pytestmark = pytest.mark.long
+
 GOOD, BAD = "small-trailer-good", "on-demand-van-bad"
 SIZES = {"us-letter": (612, 792), "a4": (595, 842)}
 

@@ -8,6 +8,8 @@ from wintertight.errors import RecordError
 from wintertight.procedure.as_done import AsDone, prove_record
 from wintertight.procedure.record import read_record
 
+pytestmark = pytest.mark.long
+
 LOW = celsius(-10.0)
 HOT = "run-outlet:kitchen.hot"
 BYPASS = "set-bypass:bypass-valve"

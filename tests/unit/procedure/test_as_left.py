@@ -13,6 +13,8 @@ from wintertight.procedure.as_left import (
     set_backs,
 )
 
+pytestmark = pytest.mark.long
+
 
 def test_a_job_as_planned_leaves_the_heater_out() -> None:
     """Guards that every fact follows from a step that was done."""

@@ -8,6 +8,8 @@ from wintertight.procedure.bands import Band, fill_draws, handling_draws
 from wintertight.procedure.drawn import Drawn, draw
 from wintertight.procedure.plan import Plan
 
+pytestmark = pytest.mark.long
+
 STRENGTH = 0.35
 DRAWS = 25
 

@@ -16,6 +16,8 @@ from tests.unit.procedure.demo_coach import (
 from wintertight.errors import ChoiceError
 from wintertight.procedure.plan import plan_coach
 
+pytestmark = pytest.mark.long
+
 BYPASS = ("bypass-valve", "bypass-a", "bypass-b")
 HOSE = ("jug-hose", "jug-valve", "hose", "suction-b")
 HEATER = ("heater", "heater-cold-valve", "heater-hot-valve", "heater-cold-a", "heater-cold-b")

@@ -12,6 +12,8 @@ from wintertight.coach.shop import find_product, load_shop
 from wintertight.procedure.plan import Plan, plan_coach
 from wintertight.wording.steps import step_text
 
+pytestmark = pytest.mark.long
+
 SHOP = load_shop(DEMO / "shop.toml")
 
 COACHES = {

@@ -16,6 +16,8 @@ from wintertight.procedure.priced_job import left_open, priced_job
 from wintertight.procedure.steps import Missed
 from wintertight.units import FOOT_M, GALLON_M3
 
+pytestmark = pytest.mark.long
+
 DAY = date(2026, 10, 15)
 
 TABLE = Prices(

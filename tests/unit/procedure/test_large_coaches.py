@@ -18,6 +18,8 @@ from wintertight.proof.claims import PartProof
 from wintertight.proof.judge import Bench, prove_parts
 from wintertight.wording.steps import step_text
 
+pytestmark = pytest.mark.long
+
 FIFTH_WHEEL = (DEMO / "cards" / "full-fifth-wheel.toml").read_text(encoding="utf-8")
 MOTORHOME = (DEMO / "cards" / "large-motorhome.toml").read_text(encoding="utf-8")
 

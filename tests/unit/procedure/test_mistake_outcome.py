@@ -12,6 +12,8 @@ from wintertight.flow.stream import AIR
 from wintertight.procedure.mistake_outcome import MistakeOutcome, mistaken_trace, outcome_of
 from wintertight.procedure.mistakes import WEAK_SHARE, Mistake, possible_mistakes
 
+pytestmark = pytest.mark.long
+
 HEATER_M3 = 6.0 * GALLON_M3
 """The middle trailer's heater, as its card says."""
 

@@ -18,6 +18,8 @@ from wintertight.procedure.mistakes import LEAKS, MISTAKES, Mistake, possible_mi
 from wintertight.procedure.plan import Plan
 from wintertight.procedure.steps import Step
 
+pytestmark = pytest.mark.long
+
 ON_ONE_CARD_ONLY = {
     "tempering valve one-sided",
     "diverter left off",

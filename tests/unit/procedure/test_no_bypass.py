@@ -4,6 +4,8 @@ import pytest
 
 from tests.unit.procedure.demo_coach import DEMO, GALLON_M3, planned, swapped
 
+pytestmark = pytest.mark.long
+
 PLAIN = (DEMO / "cards" / "no-bypass-trailer.toml").read_text(encoding="utf-8")
 
 VALVE = '\n[[fitting]]\nid = "{id}"\nkind = "ball valve"\nrole = "heater {role}"\nat = {at}\n'

@@ -1,10 +1,14 @@
 """A hot side without a low point of its own drains through the heater's bypass."""
 
+import pytest
+
 from tests.intake.described import looked_at
 from tests.unit.procedure.demo_coach import PINK, celsius
 from wintertight.coach.intake.made import made_card
 from wintertight.coach.sides import hanging_on, sides_of
 from wintertight.procedure.plan import Plan, plan_coach
+
+pytestmark = pytest.mark.long
 
 LEG = {"heater-hot-1", "heater-hot-2", "heater-hot-valve"}
 """What lies between a bypassed heater and the hot side."""

@@ -22,6 +22,8 @@ from wintertight.procedure.orders import (
 )
 from wintertight.procedure.walk import Walk, Walker
 
+pytestmark = pytest.mark.long
+
 
 def walk(litres: float, *short: str) -> Walk:
     """Give an order that takes so many litres."""

@@ -15,6 +15,8 @@ from wintertight.procedure.plan import Plan, plan_coach
 from wintertight.procedure.run_on import weakest_share
 from wintertight.proof.judge import Bench, prove_parts
 
+pytestmark = pytest.mark.long
+
 Array = npt.NDArray[np.float64]
 
 LOW = celsius(-10.0)

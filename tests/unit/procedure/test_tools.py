@@ -5,6 +5,8 @@ import pytest
 from tests.unit.documents.demo_plans import demo_plan, plan_of
 from wintertight.procedure.tools import SPARES, TOOLS, Thing, spares_of, tools_of
 
+pytestmark = pytest.mark.long
+
 
 def keyed(things: tuple[Thing, ...]) -> dict[str, Thing]:
     """Give things by key, and guard that none comes twice."""

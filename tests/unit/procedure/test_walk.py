@@ -10,6 +10,8 @@ from wintertight.flow.until import Until
 from wintertight.procedure.orders import Round
 from wintertight.procedure.walk import Walk, Walker
 
+pytestmark = pytest.mark.long
+
 SECONDS_APART = 2.0
 """How far two ways of finding a run-on may lie apart [s]: the planner stops with a chunk, which
 takes nearly a second, and rounds up; and one in eight from sixteen seconds on."""

@@ -10,6 +10,8 @@ from wintertight.procedure.put_back import SORTS, put_back
 from wintertight.procedure.stays_off import stays_off
 from wintertight.procedure.tools import OF_STEP, TOOLS, tools_of
 
+pytestmark = pytest.mark.long
+
 LARGEST, MIDDLE, NO_BYPASS = "large-motorhome", "middle-travel-trailer", "no-bypass-trailer"
 CARDS = (LARGEST, MIDDLE, NO_BYPASS, "small-trailer", "on-demand-van", "full-fifth-wheel")
 

@@ -17,6 +17,8 @@ from wintertight.flow.falling import HANGING_BORE_M
 from wintertight.flow.replay import replay
 from wintertight.flow.state import arriving_state
 
+pytestmark = pytest.mark.long
+
 CARDS = files("wintertight") / "demo" / "cards"
 COACHES = sorted(card.name.removesuffix(".toml") for card in CARDS.iterdir())
 INLET = "city-inlet"

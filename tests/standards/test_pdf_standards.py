@@ -1,0 +1,82 @@
+"""Every paper is PDF/UA-1 and PDF/A-2a by a validator that is not ours."""
+
+from collections.abc import Callable
+from datetime import date
+
+import pytest
+
+from tests.recorded_jobs import LINK, demo_job
+from tests.standards.validator import faults
+from tests.unit.documents.demo_plans import DEMO, demo_plan
+from wintertight.coach.shop import load_shop
+from wintertight.documents.drawing.of_plan import plan_pictures
+from wintertight.documents.estimate_paper import estimate_pdf
+from wintertight.documents.guide_pictures import guide_pictures
+from wintertight.documents.hang_tag import hang_tag_pdf
+from wintertight.documents.job_sheet import job_sheet_pdf
+from wintertight.documents.owner_guide import owner_guide_pdf
+from wintertight.documents.typeset import PAPERS, Paper
+from wintertight.documents.winter_record import winter_record_pdf
+from wintertight.procedure.estimate import estimate_job
+from wintertight.procedure.priced_job import priced_job
+from wintertight.wording.catalogue import LANGUAGES
+
+CARDS = ("large-motorhome", "on-demand-van")
+
+
+def _sheet(card: str, language: str, paper: Paper) -> bytes:
+    return job_sheet_pdf(demo_plan(card), language, paper, link=LINK)
+
+
+def _guide(card: str, language: str, paper: Paper) -> bytes:
+    plan = demo_plan(card)
+    shown = guide_pictures(plan, plan_pictures(plan, language))
+    return owner_guide_pdf(plan, language, paper, "us", shown)
+
+
+def _estimate(card: str, language: str, paper: Paper) -> bytes:
+    plan, shop = demo_plan(card), load_shop(DEMO / "shop.toml")
+    assert shop.prices is not None
+    priced = estimate_job(priced_job(plan), shop.prices, date(2026, 10, 15))
+    return estimate_pdf(priced, plan, shop.name, language, paper)
+
+
+def _record(card: str, language: str, paper: Paper) -> bytes:
+    return winter_record_pdf(demo_job(f"{card}-bad", LINK), language, paper)
+
+
+def _tag(card: str, language: str, paper: Paper) -> bytes:
+    return hang_tag_pdf(demo_job(f"{card}-bad", LINK), language, paper)
+
+
+MADE: dict[str, Callable[[str, str, Paper], bytes]] = {
+    "job sheet": _sheet,
+    "owner's guide": _guide,
+    "estimate": _estimate,
+    "winter record": _record,
+    "hang tag": _tag,
+}
+
+
+@pytest.mark.parametrize("card", CARDS)
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("name", MADE)
+def test_a_paper_breaks_no_rule(name: str, paper: Paper, language: str, card: str) -> None:
+    """Guards that screen readers and archives can rely on each paper (ISO 14289-1, ISO 19005-2)."""
+    assert faults(MADE[name](card, language, paper)) == []
+
+
+@pytest.mark.parametrize(
+    ("there", "instead", "rule"),
+    [
+        (b"/MarkInfo<</Marked true", b"/MarkInfo<</Marked null", "PDFUA1"),
+        (b"<pdfuaid:part>1<", b"<pdfuaid:part>9<", "PDFUA1"),
+        (b"<pdfaid:part>2<", b"<pdfaid:part>7<", "PDFA2A"),
+    ],
+)
+def test_a_spoiled_paper_is_found_out(there: bytes, instead: bytes, rule: str) -> None:
+    """Guards that the validator can fail: one mark spoiled, and it names a rule."""
+    sheet = _tag("on-demand-van", "en", "a4")
+    assert sheet.count(there) == 1
+    assert any(fault.startswith(rule) for fault in faults(sheet.replace(there, instead)))
