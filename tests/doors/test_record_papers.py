@@ -27,7 +27,7 @@ def test_both_papers_are_written(door: Door, tmp_path: Path) -> None:
     sizes = [read(f.read_bytes()).pages[0].mediabox for f in (record, tag)]
     assert [round(size.width) for size in sizes] == [595, 298]
     for file in (record, tag):
-        assert alternatives(file.read_bytes()) == [f"QR code of the coach's page: {LINK}"]
+        assert f"QR code of the coach's page: {LINK}" in alternatives(file.read_bytes())
         assert "Protected as recorded to -23.3 °C" in words(file.read_bytes())
 
 

@@ -1,5 +1,6 @@
 """Every paper is PDF/UA-1 and PDF/A-2a by a validator that is not ours."""
 
+import re
 from collections.abc import Callable
 from datetime import date
 
@@ -80,3 +81,12 @@ def test_a_spoiled_paper_is_found_out(there: bytes, instead: bytes, rule: str) -
     sheet = _tag("on-demand-van", "en", "a4")
     assert sheet.count(there) == 1
     assert any(fault.startswith(rule) for fault in faults(sheet.replace(there, instead)))
+
+
+def test_a_wrong_count_is_found_out() -> None:
+    """Guards that counts are still checked where the validator's own count is looked into."""
+    sheet = _tag("on-demand-van", "en", "a4")
+    for found in list(re.finditer(rb"/Length (\d+)", sheet))[:5]:
+        wrong = b"%0*d" % (len(found[1]), (int(found[1]) + 9) % 10 ** len(found[1]))
+        spoiled = sheet[: found.start(1)] + wrong + sheet[found.end(1) :]
+        assert any("LENGTH" in fault for fault in faults(spoiled))
