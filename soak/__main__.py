@@ -3,6 +3,7 @@
 import sys
 from collections.abc import Callable
 
+from soak.coach_pictures import coach_pictures
 from soak.described_coaches import described_coaches
 from soak.found_mistakes import found_mistakes
 from soak.mutated_cards import sweep
@@ -12,6 +13,7 @@ SWEEPS: dict[str, Callable[[], int]] = {
     "mutated-cards": lambda: sweep(10_000),
     "found-mistakes": found_mistakes,
     "described-coaches": described_coaches,
+    "coach-pictures": coach_pictures,
     "which-answers": which_answers,
 }
 """Every sweep by its name."""

@@ -43,6 +43,8 @@ def _planned(seed: int) -> tuple[int, str, list[str], str]:
         return seed, "none", [], f"{type(error).__name__}: {error}"
     burst = [f"{p.kind}: {p.reason}" for p in plan.parts if p.safe is False]
     fault = crowded(card)
+    if len({s.step.id for s in plan.steps}) < len(plan.steps):
+        fault = "two steps have one id"
     if abs(plan.balance.relative_error) > BALANCED:
         fault = f"books are off by {plan.balance.relative_error:.1e}"
     return seed, plan.verdict, burst, fault

@@ -72,9 +72,10 @@ def test_the_same_answers_make_the_same_card() -> None:
 
 @pytest.mark.parametrize("seed", range(PLANS))
 def test_a_drawn_coach_is_planned(seed: int) -> None:
-    """Guards that a plan comes of any answers, and that its books close."""
+    """Guards that a plan comes of any answers, no step is like another, and its books close."""
     card = card_of(seed)
     plan = plan_coach(card, PINK, celsius(0.0))
+    assert len({s.step.id for s in plan.steps}) == len(plan.steps)
     assert abs(plan.balance.relative_error) < 1e-9
     proven = {part.id.partition("/")[0] for part in plan.parts}
     wet = {f.id for f in card.fittings if f.seen == "present" and KINDS[f.kind].hollow_m3}

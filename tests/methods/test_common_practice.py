@@ -9,6 +9,13 @@ EMPTYING = ("drain", "air")
 BY_ANTIFREEZE = ("pump", "air-then-pump")
 
 
+@pytest.mark.parametrize(("name", "method"), EVERY)
+def test_a_record_can_tell_every_step_from_the_others(name: str, method: str) -> None:
+    """Guards that no two steps of a job have one id: a record names steps by it."""
+    ids = [planned.step.id for planned in plan_of(name, method).steps]
+    assert len(set(ids)) == len(ids)
+
+
 @pytest.mark.parametrize("name", CARDS)
 @pytest.mark.parametrize("method", ["air", "drain", "hand-pump"])
 def test_what_does_not_run_through_the_pump_leaves_it_wet(name: str, method: str) -> None:

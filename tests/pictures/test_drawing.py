@@ -80,6 +80,26 @@ def test_each_handle_stands_as_the_step_sets_it(card: str) -> None:
         assert levers == sorted(s for s in settings.values() if s in {"along", "across"})
 
 
+def test_a_handle_that_is_set_back_says_both() -> None:
+    """Guards that a panel turned for one step is shown as it works, and as it is left."""
+    (picture,) = (
+        shown.picture
+        for shown in plan_pictures(plan_of("full-fifth-wheel"))
+        if "DRY CAMP" in words(shown.picture) and shown.shows == "handles"
+    )
+    assert "Service panel: CITY, then DRY CAMP" in words(picture)
+
+
+@pytest.mark.parametrize("card", CARDS)
+def test_nothing_is_blank_above_a_coach(card: str) -> None:
+    """Guards that a whole coach begins right below its caption, and its first label does."""
+    for shown in plan_pictures(plan_of(card)):
+        if shown.shows != "handles":
+            upper = [label.box[1] for label in shown.picture.labels]
+            upper += [y for stroke in shown.picture.strokes for _, y in stroke.points]
+            assert 0.0 < min(upper) < 40.0, shown.picture.name
+
+
 @pytest.mark.parametrize("card", CARDS)
 def test_a_lever_lies_along_its_pipe_or_across_it(card: str) -> None:
     """Guards the drawn lever against the drawn pipe: parallel or square to it, never between."""

@@ -1,10 +1,12 @@
 """Every paper is PDF/UA-1 and PDF/A-2a by a validator that is not ours."""
 
+import io
 import re
 from collections.abc import Callable
 from datetime import date
 
 import pytest
+from pypdf import PdfReader
 
 from tests.recorded_jobs import LINK, demo_job
 from tests.standards.validator import faults
@@ -21,6 +23,9 @@ from wintertight.documents.winter_record import winter_record_pdf
 from wintertight.procedure.estimate import estimate_job
 from wintertight.procedure.priced_job import priced_job
 from wintertight.wording.catalogue import LANGUAGES
+
+EDGE_PT = 4.0 / 25.4 * 72.0
+"""Width of the edge that most printers leave blank [pt]; common practice."""
 
 CARDS = ("large-motorhome", "on-demand-van")
 
@@ -66,6 +71,30 @@ MADE: dict[str, Callable[[str, str, Paper], bytes]] = {
 def test_a_paper_breaks_no_rule(name: str, paper: Paper, language: str, card: str) -> None:
     """Guards that screen readers and archives can rely on each paper (ISO 14289-1, ISO 19005-2)."""
     assert faults(MADE[name](card, language, paper)) == []
+
+
+@pytest.mark.parametrize("card", CARDS)
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("name", MADE)
+def test_nothing_is_printed_where_no_printer_prints(
+    name: str, paper: Paper, language: str, card: str
+) -> None:
+    """Guards that every line keeps 4 mm from the edge: what most printers cannot reach."""
+    outside: list[str] = []
+    for sheet in PdfReader(io.BytesIO(MADE[name](card, language, paper))).pages:
+        width, height = (float(side) for side in sheet.mediabox[2:])
+
+        def note(text: str, cm: list[float], tm: list[float], _font: object, size: float) -> None:
+            x = cm[0] * tm[4] + cm[2] * tm[5] + cm[4]
+            y = cm[1] * tm[4] + cm[3] * tm[5] + cm[5]
+            high = abs(size * tm[3] * cm[3])
+            inside = EDGE_PT < x < width - EDGE_PT and EDGE_PT < y < height - EDGE_PT - high  # noqa: B023
+            if text.strip() and not inside:
+                outside.append(text)
+
+        sheet.extract_text(visitor_text=note)
+    assert outside == []
 
 
 @pytest.mark.parametrize(

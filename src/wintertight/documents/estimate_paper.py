@@ -65,6 +65,7 @@ def estimate_content(  # noqa: PLR0913, PLR0917 - an estimate and how to say it
     digits = card_digits(plan.card)
     return {
         "lang": language,
+        "colon": say("label", "colon", language),
         "paper": paper,
         "labels": {key: say("estimate", key, language) for key in LABELS},
         "title": say("estimate", "title", language, id=plan.card.id),

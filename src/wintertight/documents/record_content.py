@@ -46,6 +46,7 @@ def record_content(
     groups = proof_groups(job.done.plan, language, system)
     content = {
         "lang": language,
+        "colon": say("label", "colon", language),
         "paper": paper,
         "words": words,
         "title": say("winter record", "title", language, id=plan.card.id),

@@ -1,15 +1,21 @@
 """Amounts of money as people write them in a language."""
 
+import re
 from collections.abc import Mapping
 from decimal import Decimal
 from types import MappingProxyType
+
+NO_BREAK = "\u00a0"
+
+_LETTERS_MEET_DIGITS = re.compile(r"(?<=[A-Z])(?=\d)|(?<=\d)(?=[A-Z])")
+"""Where Unicode's CLDR asks for a blank (``alphaNextToNumber``), which the library leaves out."""
 
 LOCALES: Mapping[str, str] = MappingProxyType({"en": "en_US", "es": "es_MX", "fr": "fr_CA"})
 """The place whose way of writing amounts is taken for each language."""
 
 
 def money(amount: Decimal, currency: str, language: str = "en") -> str:
-    """Give an amount with its currency.
+    r"""Give an amount with its currency.
 
     Args:
         amount: the amount; it is not rounded beyond the smallest coin of its currency.
@@ -22,11 +28,13 @@ def money(amount: Decimal, currency: str, language: str = "en") -> str:
     Example:
         >>> money(Decimal("1234.5"), "USD"), money(Decimal(90), "JPY")
         ('$1,234.50', '¥90')
+        >>> money(Decimal(149), "USD", "es")
+        'USD\xa0149.00'
     """
     from babel.numbers import format_currency  # noqa: PLC0415 - only where there is money
 
     locale = LOCALES.get(language, LOCALES["en"])
-    return str(format_currency(amount, currency, locale=locale))
+    return _LETTERS_MEET_DIGITS.sub(NO_BREAK, format_currency(amount, currency, locale=locale))
 
 
 def percent(rate: Decimal) -> str:

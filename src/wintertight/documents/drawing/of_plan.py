@@ -100,7 +100,7 @@ def _handles(plan: Plan, planned: PlannedStep, language: str) -> list[StepPictur
 
 
 def _turned(plan: Plan, planned: PlannedStep, language: str) -> Iterator[Picture]:
-    settings = settings_of(plan.card, planned)
+    settings, back = settings_of(plan.card, planned), set_back_of(plan.card, planned)
     groups = _near([plan.card.fitting[part] for part in settings])
     beside = tuple(f.id for f in shown(plan.card) if f.kind != "tee")
     for place, group in enumerate(groups):
@@ -113,19 +113,31 @@ def _turned(plan: Plan, planned: PlannedStep, language: str) -> Iterator[Picture
             text=step_text(planned, plan.card, language),
         )
         parts = tuple(f.id for f in group)
-        yield close_up(plan.card, name, title, parts, settings, beside=beside, language=language)
+        yield close_up(
+            plan.card, name, title, parts, settings, back=back, beside=beside, language=language
+        )
 
 
 def settings_of(card: Card, planned: PlannedStep) -> Mapping[str, str]:
-    """Give how a step sets the handles it turns, by id of the fitting."""
+    """Give how a step sets the handles it turns, by id of the fitting: while its work is done."""
+    return {part: settings[0] for part, settings in _set(card, planned).items()}
+
+
+def set_back_of(card: Card, planned: PlannedStep) -> Mapping[str, str]:
+    """Give how a step leaves the handles that it sets more than once, by id of the fitting."""
     return {
-        action.part: action.setting
-        for action in planned.step.actions
-        if action.verb == "set"
-        and action.part in card.fitting
-        and card.fitting[action.part].kind in TURNED
-        and card.fitting[action.part].at is not None
+        part: settings[-1] for part, settings in _set(card, planned).items() if len(settings) > 1
     }
+
+
+def _set(card: Card, planned: PlannedStep) -> Mapping[str, list[str]]:
+    """Give the settings of each handle that a step turns, one after the other."""
+    found: dict[str, list[str]] = {}
+    for action in planned.step.actions:
+        turned = card.fitting.get(action.part) if action.verb == "set" else None
+        if turned is not None and turned.kind in TURNED and turned.at is not None:
+            found.setdefault(action.part, []).append(action.setting)
+    return found
 
 
 def _near(fittings: list[Fitting]) -> list[list[Fitting]]:

@@ -148,6 +148,13 @@ def contents_picture(  # noqa: PLR0913, PLR0917 - a picture and its words
 
 
 def _whole(card: Card, drawn: _Drawn, language: str) -> Picture:
+    """Lay a picture out, then once more without what is blank above it."""
+    blank = _laid_out(card, drawn, language, 0.0)[1]
+    return _laid_out(card, drawn, language, blank)[0]
+
+
+def _laid_out(card: Card, drawn: _Drawn, language: str, blank: float) -> tuple[Picture, float]:
+    """Give a picture drawn so much higher, and how much more is blank above it [unit]."""
     fittings = shown(card)
     box = box_of(card)
     places = [*corners(box), *(f.at for f in fittings if f.at is not None)]
@@ -155,23 +162,33 @@ def _whole(card: Card, drawn: _Drawn, language: str) -> Picture:
     left, right = EDGE + drawn.column + 20.0, drawn.wide - EDGE - drawn.column - 20.0
     drawing = height_of(places, drawn.view, right - left) + 2.0 * ENDS
     high = max(min(HIGH, drawing), height_needed(probe, drawn.column))
-    frame = fitted(places, drawn.view, (left, EDGE + ENDS, right, EDGE + high - ENDS), 1.0)
-    room = (EDGE, EDGE + high)
+    top, foot = EDGE - blank, EDGE - blank + high
+    frame = fitted(places, drawn.view, (left, top + ENDS, right, foot - ENDS), 1.0)
+    room = (top, foot)
     labels = _labels(frame, fittings, drawn.names, drawn.bold, drawn.wide, drawn.column, room)
-    bottom = max([EDGE + high, *(label.box[3] for label in labels)])
+    ends = tuple(_ends(frame, corners(box), language))
+    strokes = (*outline(box, frame), *lines(card, frame, drawn.patterns))
+    symbols = tuple(marks(card, frame, fittings, drawn.settings, size=MARK))
+    highest = min(
+        *(y for stroke in strokes for _, y in stroke.points),
+        *(label.box[1] for label in labels),
+        *(mark.at[1] - MARK for mark in symbols),
+    )
+    bottom = max([foot, *(label.box[3] for label in labels)])
     samples, meanings = _legend(drawn.legend, bottom + 2.0 * GAP)
     height = bottom + LEGEND
-    return Picture(
+    picture = Picture(
         drawn.name,
         drawn.title,
         drawn.words,
         drawn.wide,
         height,
         (0.0, 0.0, drawn.wide, height),
-        (*outline(box, frame), *lines(card, frame, drawn.patterns), *samples),
-        tuple(marks(card, frame, fittings, drawn.settings, size=MARK)),
-        (*labels, *meanings, *_ends(frame, corners(box), language)),
+        (*strokes, *samples),
+        symbols,
+        (*labels, *meanings, *ends),
     )
+    return picture, highest - EDGE
 
 
 def _labels(  # noqa: PLR0913, PLR0917 - a window and what stands beside it
@@ -219,6 +236,7 @@ def close_up(  # noqa: PLR0913 - a picture and its words
     parts: tuple[str, ...],
     settings: Mapping[str, str],
     *,
+    back: Mapping[str, str] = NOTHING,
     beside: tuple[str, ...] = (),
     language: str = "en",
 ) -> Picture:
@@ -230,6 +248,7 @@ def close_up(  # noqa: PLR0913 - a picture and its words
         title: of the picture.
         parts: ids of the fittings it is about.
         settings: by fitting, how it must stand.
+        back: by fitting, how it is set afterwards.
         beside: ids of others that are named, so that one finds the place.
         language: two letters.
 
@@ -258,7 +277,7 @@ def close_up(  # noqa: PLR0913 - a picture and its words
     for f in about:
         called = begun(part_name(card, f.id, language))
         stands = settings.get(f.id)
-        names[f.id] = _stands(called, stands, language) if stands else called
+        names[f.id] = _stands(called, stands, back.get(f.id), language) if stands else called
     strong = frozenset(f.id for f in about)
     labels = _labels(
         frame, inside, names, strong, CLOSE_WIDE, CLOSE_COLUMN, (EDGE, EDGE + CLOSE_HIGH)
@@ -279,6 +298,12 @@ def close_up(  # noqa: PLR0913 - a picture and its words
     )
 
 
-def _stands(called: str, setting: str, language: str) -> str:
-    said = say("drawing", f"stands {setting}", language) if setting in LEVERS else setting
+def _stands(called: str, setting: str, back: str | None, language: str) -> str:
+    said = _setting(setting, language)
+    if back is not None:
+        said = say("drawing", "then back", language, setting=said, back=_setting(back, language))
     return say("drawing", "stands", language, part=called, setting=said)
+
+
+def _setting(setting: str, language: str) -> str:
+    return say("drawing", f"stands {setting}", language) if setting in LEVERS else setting

@@ -1,6 +1,7 @@
 """Pump off, pockets relieved, traps topped up, and the proof taken."""
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 
 from wintertight.coach.kinds import KINDS
 from wintertight.flow.actions import Action
@@ -114,13 +115,14 @@ def relieve(job: Job, *bowls: str) -> Iterator[Step]:
         )
     if not job.has_bypass and job.supply is not None:
         for heater in job.roles.of_kind("tank heater"):
-            yield step(
+            lifted = step(
                 "open relief",
                 "finish",
                 Action("set", f"{heater.id}/relief", "open"),
                 part=heater.id,
                 setting="relief lever open",
             )
+            yield replace(lifted, id=f"open-relief-again:{heater.id}")
 
 
 def top_up(job: Job, cups: Mapping[str, int]) -> Iterator[Step]:

@@ -19,6 +19,7 @@ DRAWING: Mapping[str, str] = MappingProxyType(
         "pattern unproven": "unproven",
         "pattern gap": "would burst",
         "stands": "{part}:\n{setting}",
+        "then back": "{setting}, then {back}",
         "stands along": "ALONG the pipe",
         "stands across": "ACROSS the pipe",
         "seen isometric": "Seen from the curb side, front at the left.",

@@ -79,7 +79,6 @@ RECORD: Mapping[str, str] = MappingProxyType(
         "owner": "Owner: read, and told that it is void once water runs",
         "name and signature": "Name and signature",
         "date": "Date",
-        "pictures": "Drawings",
     }
 )
 """Headings, columns, and what is said once."""

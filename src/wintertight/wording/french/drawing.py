@@ -19,6 +19,7 @@ DRAWING: Mapping[str, str] = MappingProxyType(
         "pattern unproven": "sans preuve",
         "pattern gap": "éclaterait",
         "stands": "{part} :\n{setting}",
+        "then back": "{setting}, puis {back}",
         "stands along": "DANS L'AXE du tuyau",
         "stands across": "EN TRAVERS du tuyau",
         "seen isometric": "Vu du côté trottoir, l'avant à gauche.",

@@ -81,7 +81,6 @@ RECORD: Mapping[str, str] = MappingProxyType(
         "owner": "Propriétaire : lu, et averti que c'est sans valeur dès que l'eau coule",
         "name and signature": "Nom et signature",
         "date": "Date",
-        "pictures": "Dessins",
     }
 )
 """Headings, columns, and what is said once."""

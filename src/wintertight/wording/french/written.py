@@ -5,10 +5,10 @@ from types import MappingProxyType
 
 WRITTEN: Mapping[str, str] = MappingProxyType(
     {
-        "job sheet": "Fiche de travail : {file}",
+        "job sheet": "Feuille de travail : {file}",
         "guide": "Guide du propriétaire : {file}",
         "drawing": "Dessin : {file}",
-        "record": "Dossier d'hiver : {file}",
+        "record": "Compte rendu d'hivernage : {file}",
         "tag": "Étiquette : {file}",
         "estimate": "Devis : {file}",
         "bundled list": "Antigel de la liste d'exemple fournie ; donner la vôtre avec --shop FILE.",
@@ -17,7 +17,7 @@ WRITTEN: Mapping[str, str] = MappingProxyType(
             " donner les vôtres avec --shop FILE."
         ),
         "no prices": "Pas de devis : la liste de l'atelier n'a pas de tarif.",
-        "not recorded": "Le dossier ne dit rien de : {steps}.",
+        "not recorded": "Le compte rendu ne dit rien de : {steps}.",
         "no time": "à un moment qu'elle ne dit pas",
         "signed, believed": (
             "Signé par {by}, {at} à l'horloge du signataire ; rien n'a été changé ni ajouté depuis."

@@ -20,6 +20,7 @@ DRAWING: Mapping[str, str] = MappingProxyType(
         "pattern unproven": "sin comprobar",
         "pattern gap": "reventaría",
         "stands": "{part}:\n{setting}",
+        "then back": "{setting}, luego {back}",
         "stands along": "A LO LARGO del tubo",
         "stands across": "ATRAVESADA al tubo",
         "seen isometric": "Visto desde el lado de la acera, el frente a la izquierda.",

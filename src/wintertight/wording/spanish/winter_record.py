@@ -81,7 +81,6 @@ RECORD: Mapping[str, str] = MappingProxyType(
         "owner": "Propietario: lo leyó, y se le dijo que queda sin validez si corre agua",
         "name and signature": "Nombre y firma",
         "date": "Fecha",
-        "pictures": "Dibujos",
     }
 )
 """Headings, columns, and what is said once."""

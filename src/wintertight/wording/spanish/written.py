@@ -6,7 +6,7 @@ from types import MappingProxyType
 WRITTEN: Mapping[str, str] = MappingProxyType(
     {
         "job sheet": "Hoja de trabajo: {file}",
-        "guide": "Guía del dueño: {file}",
+        "guide": "Guía del propietario: {file}",
         "drawing": "Dibujo: {file}",
         "record": "Registro de invierno: {file}",
         "tag": "Etiqueta: {file}",
