@@ -1,7 +1,7 @@
 """Text as it is printed: a minus nobody overlooks, and no line end between number and unit."""
 
 import re
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from typing import Any
 
 MINUS = "\u2013"
@@ -10,7 +10,12 @@ MINUS = "\u2013"
 NO_BREAK = "\u00a0"
 
 _BELOW_NAUGHT = re.compile(r"(?<![\w-])-(?=\d[\d.,]*\s?°)")
-_UNIT = re.compile(r"(?<=\d) (?=(?:°[CF]|gal|fl oz|mL|L|psi|kPa|min|s|h|%|ft|in|mm|m)(?!\w))")
+_UNITS = r"(?:°[CF]|gal|fl oz|mL|L|psi|kPa|min|s|h|%|ft|in|mm|m)(?!\w)"
+_UNIT = re.compile(rf"(?<=\d) (?={_UNITS})")
+
+_POINT = re.compile(rf"(?<=\d)\.(?=\d+[ \u00a0\u202f]?{_UNITS})")
+COMMAS = frozenset({"fr"})
+"""Languages that part the whole from its tenths by a comma; amounts of money come so already."""
 
 
 def printed(value: Any) -> Any:
@@ -22,10 +27,28 @@ def printed(value: Any) -> Any:
         >>> printed("Heron pink -50")
         'Heron pink -50'
     """
+    return _everywhere(value, lambda text: _UNIT.sub(NO_BREAK, _BELOW_NAUGHT.sub(MINUS, text)))
+
+
+def numbers_as_written(value: Any, language: str) -> Any:
+    """Give plain data with quantities written as a language writes them; the rest is unchanged.
+
+    Example:
+        >>> numbers_as_written(["1.4 gal, card 5.2e1"], "fr")
+        ['1,4 gal, card 5.2e1']
+        >>> numbers_as_written(["1.4 gal"], "es")
+        ['1.4 gal']
+    """
+    if language not in COMMAS:
+        return value
+    return _everywhere(value, lambda text: _POINT.sub(",", text))
+
+
+def _everywhere(value: Any, change: Callable[[str], str]) -> Any:
     if isinstance(value, str):
-        return _UNIT.sub(NO_BREAK, _BELOW_NAUGHT.sub(MINUS, value))
+        return change(value)
     if isinstance(value, Mapping):
-        return {key: printed(inner) for key, inner in value.items()}
+        return {key: _everywhere(inner, change) for key, inner in value.items()}
     if isinstance(value, list | tuple):
-        return [printed(inner) for inner in value]
+        return [_everywhere(inner, change) for inner in value]
     return value

@@ -9,6 +9,7 @@ from typing import Any, Literal, get_args
 
 import typst
 
+from wintertight.documents.printed_text import numbers_as_written
 from wintertight.errors import ChoiceError
 
 Paper = Literal["us-letter", "a4"]
@@ -43,7 +44,7 @@ def typeset(
 
     Args:
         template: name of a file in ``templates``, without its ending.
-        content: plain data for it; ``sheet`` there.
+        content: plain data for it, its language under ``lang``; ``sheet`` there.
         pictures: SVG texts by name; ``pictures`` there, each to be shown with its own words.
 
     Returns:
@@ -52,7 +53,7 @@ def typeset(
     made = _compiler(template).compile(
         format="pdf",
         sys_inputs={
-            "sheet": json.dumps(content, ensure_ascii=False),
+            "sheet": json.dumps(numbers_as_written(content, content["lang"]), ensure_ascii=False),
             "pictures": json.dumps(dict(pictures or {}), ensure_ascii=False),
         },
         pdf_standards=["ua-1", "a-2a"],

@@ -1,6 +1,6 @@
 """A picture before it is written: strokes, marks and labels in the units of its paper."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from wintertight.documents.drawing.letters import LINE, width_of
@@ -105,3 +105,29 @@ class Picture:
     strokes: tuple[Stroke, ...]
     marks: tuple[Mark, ...]
     labels: tuple[Label, ...]
+
+
+def moved_up(picture: Picture, by: float) -> Picture:
+    """Give a picture with everything so much higher, on paper that is so much shorter.
+
+    Args:
+        picture: the picture.
+        by: how much is taken off its top [unit].
+
+    Returns:
+        The picture.
+    """
+    left, upper, right, lower = picture.window
+    return replace(
+        picture,
+        height=picture.height - by,
+        window=(left, max(upper - by, 0.0), right, lower - by),
+        strokes=tuple(
+            replace(s, points=tuple((x, y - by) for x, y in s.points)) for s in picture.strokes
+        ),
+        marks=tuple(replace(m, at=(m.at[0], m.at[1] - by)) for m in picture.marks),
+        labels=tuple(
+            replace(label, y=label.y - by, to=label.to and (label.to[0], label.to[1] - by))
+            for label in picture.labels
+        ),
+    )

@@ -9,7 +9,14 @@ from wintertight.coach.position import Position
 from wintertight.coach.sides import sides_of
 from wintertight.documents.drawing.framing import Frame, clearest, fitted, height_of
 from wintertight.documents.drawing.labels import GAP, Wanted, height_needed, in_columns
-from wintertight.documents.drawing.picture import TEXT, Label, Pattern, Picture, Stroke
+from wintertight.documents.drawing.picture import (
+    TEXT,
+    Label,
+    Pattern,
+    Picture,
+    Stroke,
+    moved_up,
+)
 from wintertight.documents.drawing.scene import (
     CLOSE_MARK,
     LEVERS,
@@ -148,13 +155,6 @@ def contents_picture(  # noqa: PLR0913, PLR0917 - a picture and its words
 
 
 def _whole(card: Card, drawn: _Drawn, language: str) -> Picture:
-    """Lay a picture out, then once more without what is blank above it."""
-    blank = _laid_out(card, drawn, language, 0.0)[1]
-    return _laid_out(card, drawn, language, blank)[0]
-
-
-def _laid_out(card: Card, drawn: _Drawn, language: str, blank: float) -> tuple[Picture, float]:
-    """Give a picture drawn so much higher, and how much more is blank above it [unit]."""
     fittings = shown(card)
     box = box_of(card)
     places = [*corners(box), *(f.at for f in fittings if f.at is not None)]
@@ -162,19 +162,16 @@ def _laid_out(card: Card, drawn: _Drawn, language: str, blank: float) -> tuple[P
     left, right = EDGE + drawn.column + 20.0, drawn.wide - EDGE - drawn.column - 20.0
     drawing = height_of(places, drawn.view, right - left) + 2.0 * ENDS
     high = max(min(HIGH, drawing), height_needed(probe, drawn.column))
-    top, foot = EDGE - blank, EDGE - blank + high
-    frame = fitted(places, drawn.view, (left, top + ENDS, right, foot - ENDS), 1.0)
-    room = (top, foot)
+    frame = fitted(places, drawn.view, (left, EDGE + ENDS, right, EDGE + high - ENDS), 1.0)
+    room = (EDGE, EDGE + high)
     labels = _labels(frame, fittings, drawn.names, drawn.bold, drawn.wide, drawn.column, room)
     ends = tuple(_ends(frame, corners(box), language))
     strokes = (*outline(box, frame), *lines(card, frame, drawn.patterns))
     symbols = tuple(marks(card, frame, fittings, drawn.settings, size=MARK))
-    highest = min(
-        *(y for stroke in strokes for _, y in stroke.points),
-        *(label.box[1] for label in labels),
-        *(mark.at[1] - MARK for mark in symbols),
-    )
-    bottom = max([foot, *(label.box[3] for label in labels)])
+    reached = [y for stroke in strokes for _, y in stroke.points]
+    reached += [mark.at[1] + side for mark in symbols for side in (-MARK, MARK)]
+    reached += [label.box[side] for label in (*labels, *ends) for side in (1, 3)]
+    bottom = max(reached)
     samples, meanings = _legend(drawn.legend, bottom + 2.0 * GAP)
     height = bottom + LEGEND
     picture = Picture(
@@ -188,7 +185,7 @@ def _laid_out(card: Card, drawn: _Drawn, language: str, blank: float) -> tuple[P
         symbols,
         (*labels, *meanings, *ends),
     )
-    return picture, highest - EDGE
+    return moved_up(picture, min(reached) - EDGE)
 
 
 def _labels(  # noqa: PLR0913, PLR0917 - a window and what stands beside it

@@ -47,8 +47,9 @@ GUIDE: Mapping[str, str] = MappingProxyType(
         "set to": "posición {position}",
         "antifreeze": "anticongelante",
         "limits": (
-            "Calculada por {engine} con la ficha de esta casa rodante; vale solo para ella y para lo"
-            " que de verdad se hizo. Su manual y el reglamento local están por encima de esta guía."
+            "Calculada por {engine} con la ficha de esta casa rodante; vale solo para ella y para"
+            " lo que de verdad se hizo. Su manual y el reglamento local están por encima de esta"
+            " guía."
         ),
         "bypass picture": "El bypass, como debe quedar para el invierno",
         "way in picture": "Por donde entra el anticongelante",
