@@ -6,7 +6,7 @@ Numbers are SI, the unit ends the key. Where a thing cannot be said its value is
 
 import math
 from collections.abc import Mapping
-from typing import Any
+from typing import Any, Literal
 
 import wintertight
 from wintertight.coach.place import Place
@@ -19,10 +19,12 @@ from wintertight.procedure.orders import OrdersCompared
 from wintertight.procedure.place import is_possible, takes_more_s
 from wintertight.procedure.plan import Plan, Purchase
 from wintertight.procedure.steps import Missed, PlannedStep
+from wintertight.procedure.tools import spares_of, tools_of
 from wintertight.procedure.winter_use import UsedSince
 from wintertight.proof.claims import PartProof
 from wintertight.sources import cite
 from wintertight.units import System
+from wintertight.wording.at_hand import things
 from wintertight.wording.catalogue import say
 from wintertight.wording.choices import orders_line, stop_rule_line
 from wintertight.wording.names import part_name
@@ -73,6 +75,8 @@ def plan_object(
         "steps": [_step(plan, step, language, system) for step in plan.steps],
         "parts": [_part(plan, part, language, system) for part in plan.parts],
         "held_in": _held_in(plan, language),
+        "tools": _things(plan, "tool", language, system),
+        "small_parts": _things(plan, "spare", language, system),
         **({} if plan.place is None else {"place": _place(plan, plan.place, language, system)}),
         "preconditions": [
             {
@@ -197,6 +201,17 @@ def _hold(hold: HeldFor, language: str) -> Plain:
         "parts": {part: s for part, s in hold.parts if math.isfinite(s)},
     }
     return _with_reasons(values, {"expires_s": "nothing freezes"}, language)
+
+
+def _things(
+    plan: Plan, subject: Literal["tool", "spare"], language: str, system: System
+) -> list[dict[str, Any]]:
+    found = tools_of(plan) if subject == "tool" else spares_of(plan)
+    said = things(plan, subject, language, system)
+    return [
+        {"key": thing.key, "for": list(thing.parts), "text": text}
+        for thing, text in zip(found, said, strict=True)
+    ]
 
 
 def _held_in(plan: Plan, language: str) -> Plain:
