@@ -392,6 +392,11 @@ def cite(key: str) -> str:
         >>> cite("math-for-hvacr")
         'Goodheart-Willcox: Math for HVACR (2018) [published]'
     """
+    return f"{named(key)} [{SOURCES[key].mark}]"
+
+
+def named(key: str) -> str:
+    """Give author, title, edition or year of a source, without its mark."""
     source = SOURCES[key]
     when = f" ({source.edition_or_year})" if source.edition_or_year else ""
-    return f"{source.author}: {source.title}{when} [{source.mark}]"
+    return f"{source.author}: {source.title}{when}"

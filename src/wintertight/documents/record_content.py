@@ -16,7 +16,7 @@ from wintertight.documents.proof_rows import proof_groups, two_columns
 from wintertight.documents.recorded_job import RecordedJob
 from wintertight.procedure.as_left import went_as_recorded
 from wintertight.procedure.undone import undone_at
-from wintertight.sources import cite
+from wintertight.sources import SOURCES, named
 from wintertight.units import System, in_words
 from wintertight.wording.catalogue import catalogue, say
 from wintertight.wording.hindsight import diagnosis_lines
@@ -67,7 +67,7 @@ def record_content(
         "open_groups": [group for group in groups if group["open"]],
         "columns": two_columns([group for group in groups if not group["open"]]),
         "held": held_line(plan, language) if plan.verdict == "safe" else None,
-        "sources": [cite(key) for key in sources_of(job.done.plan)],
+        "sources": list(_sources(job, language)),
         "pictures": [picture_content(one) for one in pictures],
         "engine": say("label", "engine", language, version=wintertight.__version__),
         "card": f"{say('label', 'card', language)} {card_digits(job.card)}",
@@ -87,6 +87,11 @@ def _verdict(job: RecordedJob, language: str, system: System) -> str:
         low = in_words(plan.low_degC, "temperature", system)
         return say("winter record", "proven but open", language, low=low)
     return verdict_of_plan(plan, language, system, recorded=True)
+
+
+def _sources(job: RecordedJob, language: str) -> Iterator[str]:
+    for key in sources_of(job.done.plan):
+        yield f"{named(key)} [{say('mark', SOURCES[key].mark, language)}]"
 
 
 def _hash(job: RecordedJob) -> str:

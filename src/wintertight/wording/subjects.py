@@ -98,6 +98,7 @@ SUBJECTS: Mapping[str, tuple[str, str]] = MappingProxyType(
         "guide spring": ("owner_guide", "SPRING"),
         "deed": ("deeds", "DEEDS"),
         "winter record": ("winter_record", "RECORD"),
+        "mark": ("winter_record", "MARKS"),
         "noted": ("winter_record", "NOTED"),
         "result": ("winter_record", "RESULTS"),
         "left": ("winter_record", "LEFT"),

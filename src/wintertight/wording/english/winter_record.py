@@ -160,3 +160,14 @@ INSTRUMENTS: Mapping[str, str] = MappingProxyType(
     }
 )
 """What it was read with."""
+
+MARKS: Mapping[str, str] = MappingProxyType(
+    {
+        "published": "published",
+        "reproduced": "reproduced",
+        "memory": "memory",
+        "common practice": "common practice",
+        "calculated": "calculated",
+    }
+)
+"""How far a source can be trusted, by its mark."""

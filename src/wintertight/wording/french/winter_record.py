@@ -162,3 +162,14 @@ INSTRUMENTS: Mapping[str, str] = MappingProxyType(
     }
 )
 """What it was read with."""
+
+MARKS: Mapping[str, str] = MappingProxyType(
+    {
+        "published": "publié",
+        "reproduced": "reproduit",
+        "memory": "de mémoire",
+        "common practice": "usage du métier",
+        "calculated": "calculé",
+    }
+)
+"""How far a source can be trusted, by its mark."""

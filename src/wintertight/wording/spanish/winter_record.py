@@ -162,3 +162,14 @@ INSTRUMENTS: Mapping[str, str] = MappingProxyType(
     }
 )
 """What it was read with."""
+
+MARKS: Mapping[str, str] = MappingProxyType(
+    {
+        "published": "publicado",
+        "reproduced": "reproducido",
+        "memory": "de memoria",
+        "common practice": "práctica común",
+        "calculated": "calculado",
+    }
+)
+"""How far a source can be trusted, by its mark."""
