@@ -27,7 +27,7 @@ $(VENV)/.run: pyproject.toml | $(BIN)/python
 	$(call set_up,,Setting up $(VENV) to run (once; 70 MB to fetch) ...)
 
 $(VENV)/.test: pyproject.toml | $(BIN)/python
-	$(call set_up,[test],Setting up $(VENV) to test (once; up to 260 MB to fetch) ...)
+	$(call set_up,[test],Setting up $(VENV) to test (once; up to 290 MB to fetch) ...)
 	@touch $(VENV)/.run
 
 .PHONY: plan

@@ -22,9 +22,10 @@ class Density:
     run_in: bool = False
 
 
-DENSITIES: tuple[Density, ...] = (
-    Density(10.0, whys=True),
-    Density(9.5, whys=True),
+WITH_WHYS: tuple[Density, ...] = (Density(10.0, whys=True), Density(9.5, whys=True))
+"""From roomy to close, with a reason at each step."""
+
+WITHOUT_WHYS: tuple[Density, ...] = (
     Density(10.0),
     Density(9.5),
     Density(9.0),
@@ -34,7 +35,11 @@ DENSITIES: tuple[Density, ...] = (
     Density(8.5, together=True, pairs=True, run_in=True),
     Density(8.0, together=True, pairs=True, run_in=True),
 )
-"""From roomy to close. The last one is taken for a coach that is too large even for it."""
+"""From roomy to close, where there is no room for reasons. The last one is taken for a coach that
+is too large even for it."""
+
+DENSITIES = (*WITH_WHYS, *WITHOUT_WHYS)
+"""All of them, the first that fits to be taken."""
 
 MOST_PAGES = 2
 """A guide is one sheet of paper, printed on both sides."""

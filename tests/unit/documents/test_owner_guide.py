@@ -14,7 +14,7 @@ from wintertight.documents.guide_content import guide_content
 from wintertight.documents.guide_density import DENSITIES, MOST_PAGES, Density
 from wintertight.documents.job_sheet import job_sheet_pdf
 from wintertight.documents.owner_guide import owner_guide_pdf, page_count
-from wintertight.documents.typeset import PAPERS, Paper
+from wintertight.documents.typeset import PAPERS, Paper, typeset
 from wintertight.errors import ChoiceError
 from wintertight.procedure.plan import Plan, Purchase
 
@@ -155,6 +155,17 @@ def test_print_is_never_too_small(card: str) -> None:
         page.extract_text(visitor_text=note)
     assert min(sizes) >= 8.5
     assert min(density.size_pt for density in DENSITIES) >= 8.0
+
+
+@pytest.mark.parametrize("card", ["middle-travel-trailer", "full-fifth-wheel", "on-demand-van"])
+def test_it_is_set_as_roomily_as_it_can_be(card: str) -> None:
+    """Guards that halving finds what trying one after the other finds."""
+    plan = demo_plan(card)
+    in_turn = (
+        typeset("owner-guide", guide_content(plan, "en", "us-letter", "us", density))
+        for density in DENSITIES
+    )
+    assert owner_guide_pdf(plan) == next(pdf for pdf in in_turn if page_count(pdf) <= MOST_PAGES)
 
 
 def test_no_brand_is_asked_for() -> None:
