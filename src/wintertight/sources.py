@@ -377,16 +377,7 @@ SOURCES: Mapping[str, Source] = MappingProxyType({source.key: source for source 
 
 
 def cite(key: str) -> str:
-    """Give one line for a source: author, title, edition or year, and its mark.
-
-    Args:
-        key: a key of `SOURCES`.
-
-    Returns:
-        The line.
-
-    Raises:
-        KeyError: no source has this key.
+    """Give one line for a source by its key in `SOURCES`: what it is, and its mark.
 
     Example:
         >>> cite("math-for-hvacr")

@@ -1,5 +1,6 @@
 """A signed winter record: it holds, another program agrees, and whoever touches it is found out."""
 
+import asyncio
 import shutil
 import subprocess
 from pathlib import Path
@@ -48,6 +49,20 @@ def test_a_signature_holds(tmp_path: Path, key: Key, signed: bytes) -> None:
     assert (known.by, known.trusted) == ("T. Heron", True)
     assert known.at is not None
     assert check_signature(file).trusted is None
+
+
+def test_a_signature_is_made_and_checked_within_a_server(
+    tmp_path: Path, key: Key, paper: bytes
+) -> None:
+    """Guards that an event loop which runs already, as in a server, is no hindrance."""
+
+    async def serve() -> str:
+        signer = read_signer(str(key.p12), PASSPHRASE)
+        return check_signature(
+            written(tmp_path, sign_paper(paper, signer, REASON, "Signatures"))
+        ).by
+
+    assert asyncio.run(serve()) == "T. Heron"
 
 
 def test_another_program_agrees(tmp_path: Path, signed: bytes, paper: bytes) -> None:

@@ -9,11 +9,12 @@ nothing in its metadata changes. No stranger's clock vouches for the time: it is
 
 import io
 import logging
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, TypeVar
 
 from wintertight.coach.write_file import reason_of
 from wintertight.errors import ChoiceError, InputError, Place, RecordError, UnreadableFile
@@ -22,6 +23,8 @@ if TYPE_CHECKING:
     from asn1crypto.x509 import Certificate
     from pyhanko.pdf_utils.reader import PdfFileReader
     from pyhanko.sign.signers import SimpleSigner
+
+T = TypeVar("T")
 
 FIELD = "technician"
 """Name of the signature's field."""
@@ -118,7 +121,7 @@ def sign_paper(pdf: bytes, signer: "SimpleSigner", reason: str, field_title: str
         subfilter=SigSeedSubFilter.PADES,
         md_algorithm="sha256",
     )
-    signed = sign_pdf(writer, about, signer, new_field_spec=field)
+    signed = _aside(lambda: sign_pdf(writer, about, signer, new_field_spec=field))
     return bytes(signed.getbuffer())
 
 
@@ -146,7 +149,7 @@ def check_signature(file: str, trusted: Sequence[str] = ()) -> Signature:
     believed = [one for name in trusted for one in _certificates(name)]
     try:
         reader = PdfFileReader(io.BytesIO(content))
-        found = _judged(reader, file, believed)
+        found = _aside(lambda: _judged(reader, file, believed))
     except (PdfReadError, ValueError, KeyError) as error:
         if isinstance(error, InputError):
             raise
@@ -185,6 +188,15 @@ def _judged(reader: "PdfFileReader", file: str, believed: "list[Certificate]") -
         message = f"signed by {by}, who is none of those given with --trust, or no longer valid"
         raise RecordError(message, Place(file))
     return Signature(by, status.signer_reported_dt, True if believed else None)
+
+
+def _aside(work: Callable[[], T]) -> T:
+    """Do some work in a thread of its own: the library starts an event loop for each signature.
+
+    Where one runs already, as in a server, no second one may start in the same thread.
+    """
+    with ThreadPoolExecutor(max_workers=1) as aside:
+        return aside.submit(work).result()
 
 
 def _need_library(option: str) -> None:

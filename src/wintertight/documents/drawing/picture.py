@@ -112,7 +112,7 @@ def moved_up(picture: Picture, by: float) -> Picture:
 
     Args:
         picture: the picture.
-        by: how much is taken off its top [unit].
+        by: how much is taken off its top, in units of its paper.
 
     Returns:
         The picture.
