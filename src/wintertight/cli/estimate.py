@@ -69,7 +69,7 @@ def estimate(  # noqa: PLR0913 - one parameter for each option
         can_be_written(pdf, "--pdf")
     read = load_card(card)
     sold, list_file = shop_list(shop, card)
-    prices = prices_of(sold, list_file)
+    prices = _prices(sold, list_file)
     poured = product_for(read, card, product, sold)
     kinds = {f.kind for f in read.fittings if f.seen == "present"}
     declinable = any(extra.optional and extra.fitting in kinds for extra in prices.extras)
@@ -113,8 +113,7 @@ def day_named(written: str | None) -> Date:
         raise ChoiceError(message, Place(field="--date")) from None
 
 
-def prices_of(sold: "Shop", list_file: str) -> "Prices":
-    """Give the price table of a list; a ChoiceError where it has none."""
+def _prices(sold: "Shop", list_file: str) -> "Prices":
     if sold.prices is None:
         message = (
             "the list has no price table; expected [prices] with rounding, valid_days and at least"

@@ -2,9 +2,8 @@
 
 # ruff: noqa: PLC0415 - heavy layers load only with their command, so that help stays quick
 
-from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import Annotated
 
 import typer
 
@@ -20,18 +19,13 @@ from wintertight.cli.options import (
     ProductName,
     ShopFile,
 )
-from wintertight.cli.plan import design_low_degC
-from wintertight.cli.proof_papers import Link, SignKey, link_named, signed_record, signer_named
-from wintertight.cli.recorded import Recorded, recorded_visit
+from wintertight.cli.plan import JobAsked, design_low_degC, job_planned
+from wintertight.cli.proof_papers import Link, SignKey, link_named, signer_named
+from wintertight.cli.recorded import recorded_visit
 from wintertight.cli.stock import air_of, list_notes, place_named, product_for, shop_list
 from wintertight.cli.written import PDF, SVG, write_whole
 from wintertight.coach.write_file import reason_of
 from wintertight.errors import ChoiceError, InputError, Place
-
-if TYPE_CHECKING:
-    from wintertight.coach.card import Card
-    from wintertight.coach.shop import Shop
-    from wintertight.procedure.plan import Plan
 
 
 def papers(  # noqa: PLR0913 - one parameter for each option
@@ -67,7 +61,7 @@ def papers(  # noqa: PLR0913 - one parameter for each option
 ) -> Answer:
     """Write all papers of a visit into a folder: before the job, and after it with --done."""
     from wintertight.coach.load import load_card
-    from wintertight.documents.visit_papers import RECORD_PDF, Visit, visit_papers
+    from wintertight.documents.visit_papers import Visit, visit_papers
     from wintertight.wording.catalogue import say
 
     spoken, system, sheet = language_named(language), system_named(units), paper_named(paper)
@@ -83,62 +77,30 @@ def papers(  # noqa: PLR0913 - one parameter for each option
     recorded = None
     if done is not None:
         recorded = recorded_visit(card, done, low=low, product=product, shop=shop, earlier=earlier)
-    asked = _Asked(read, card, sold, low, method, product, place)
-    planned = _planned(asked, recorded)
+    used = None if recorded is None else recorded.proved.plan
+    asked = JobAsked(
+        read,
+        product_for(read, card, product, sold) if used is None else used.product,
+        design_low_degC(read, card, low),
+        method or ("pump" if used is None else used.method),
+        air_of(sold),
+        place_named(sold, place),
+        missed=True,
+    )
+    planned, _ = job_planned(asked)
     priced = None if sold.prices is None else estimated(planned, sold.prices, dated)
     job = None if recorded is None else recorded.job(address)
-    visit = Visit(planned, sold.name, priced, job, address)
+    visit = Visit(planned, sold.name, priced, job, address, signer)
     written = []
     for name, content in visit_papers(visit, spoken, sheet, system):
         file = str(into / name)
         kind = PDF if name.endswith(".pdf") else SVG
-        signed = signed_record(content, signer, spoken) if name.endswith(RECORD_PDF) else content
-        write_whole(file, "FOLDER", signed, kind)
+        write_whole(file, "FOLDER", content, kind)
         written.append(file)
     if priced is None:
         return Answer("\n".join([*written, say("written", "no prices", spoken)]))
     notes = list_notes(list_file, spoken, "bundled list", "bundled prices")
     return Answer("\n".join([*written, *notes]))
-
-
-@dataclass(frozen=True, slots=True)
-class _Asked:
-    """What the plan is made from: options as they were written, and what was read by them."""
-
-    card: "Card"
-    file: str
-    sold: "Shop"
-    low: str | None
-    method: str | None
-    product: str | None
-    place: str | None
-
-
-def _planned(asked: _Asked, recorded: Recorded | None) -> "Plan":
-    """Plan the visit, by the method and with the antifreeze that were used where that is known."""
-    from wintertight.procedure.at_place import at_place
-    from wintertight.procedure.place import tilts
-    from wintertight.procedure.plan import plan_coach
-    from wintertight.procedure.rounds import with_rounds_compared
-
-    where = place_named(asked.sold, asked.place)
-    used = None if recorded is None else recorded.proved.plan
-    known = "pump" if used is None else used.method
-    poured = (
-        product_for(asked.card, asked.file, asked.product, asked.sold)
-        if used is None
-        else used.product
-    )
-    plan = plan_coach(
-        asked.card,
-        poured,
-        design_low_degC(asked.card, asked.file, asked.low),
-        asked.method or known,
-        air=air_of(asked.sold, None),
-        tilts=tilts(where) if where else (),
-        with_missed_steps=True,
-    )
-    return at_place(with_rounds_compared(plan), where)
 
 
 def _made(folder: str) -> Path:

@@ -115,8 +115,10 @@ def plan(  # noqa: PLR0913 - one parameter for each option
     start_degC = None if start is None else quantity(start, "--start", "temperature")
     use, air = (since, jug, warm), air_of(sold, regulator)
     where = place_named(sold, place)
-    asked = _Asked(read, poured, low_degC, method, use, start_degC, air, where, missed=missed)
-    planned, used = _planned(asked)
+    asked = JobAsked(
+        read, poured, low_degC, method, air, where, missed=missed, use=use, start_degC=start_degC
+    )
+    planned, used = job_planned(asked)
     taught = None
     if earlier:
         from wintertight.procedure.hindsight.look_back import as_taught
@@ -141,21 +143,21 @@ def plan(  # noqa: PLR0913 - one parameter for each option
 
 
 @dataclass(frozen=True, slots=True)
-class _Asked:
-    """What is to be planned."""
+class JobAsked:
+    """What is to be planned; ``use`` as `--since`, `--jug` and `--warm` were written."""
 
     card: "Card"
     product: "Product"
     low_degC: float
     method: str
-    use: tuple[str | None, str | None, str | None]
-    start_degC: float | None
     air: "AirSupply"
     place: "WorkPlace | None"
     missed: bool
+    use: tuple[str | None, str | None, str | None] = (None, None, None)
+    start_degC: float | None = None
 
 
-def _planned(asked: _Asked) -> "tuple[Plan, UsedSince | None]":
+def job_planned(asked: JobAsked) -> "tuple[Plan, UsedSince | None]":
     """Plan a coach as it arrives, or one that has been used since it was winterized."""
     from wintertight.procedure.at_place import at_place
     from wintertight.procedure.place import tilts

@@ -131,17 +131,6 @@ def signer_named(key: str | None) -> "SimpleSigner | None":
     return read_signer(key, passphrase or None)
 
 
-def signed_record(pdf: bytes, signer: "SimpleSigner | None", language: str) -> bytes:
-    """Sign a winter record where somebody does."""
-    if signer is None:
-        return pdf
-    from wintertight.documents.signed_paper import sign_paper
-    from wintertight.wording.catalogue import say
-
-    reason = say("winter record", "technician", language)
-    return sign_paper(pdf, signer, reason, say("winter record", "signatures", language))
-
-
 def link_named(link: str | None) -> str:
     """Read the address of a coach's page; "" where none is given."""
     if link is None:
@@ -182,9 +171,8 @@ def _made(
     if asked.record is not None:
         from wintertight.documents.winter_record import winter_record_pdf
 
-        content = winter_record_pdf(job, language, asked.paper, system)
-        signed = signed_record(content, asked.signer, language)
-        yield asked.record, "--pdf", "record", signed
+        content = winter_record_pdf(job, language, asked.paper, system, asked.signer)
+        yield asked.record, "--pdf", "record", content
     if asked.tag is not None:
         from wintertight.documents.hang_tag import hang_tag_pdf
 

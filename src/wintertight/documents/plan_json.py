@@ -19,7 +19,6 @@ from wintertight.procedure.orders import OrdersCompared
 from wintertight.procedure.place import is_possible, takes_more_s
 from wintertight.procedure.plan import Plan, Purchase
 from wintertight.procedure.steps import Missed, PlannedStep
-from wintertight.procedure.tools import spares_of, tools_of
 from wintertight.procedure.winter_use import UsedSince
 from wintertight.proof.claims import PartProof
 from wintertight.sources import cite
@@ -206,11 +205,9 @@ def _hold(hold: HeldFor, language: str) -> Plain:
 def _things(
     plan: Plan, subject: Literal["tool", "spare"], language: str, system: System
 ) -> list[dict[str, Any]]:
-    found = tools_of(plan) if subject == "tool" else spares_of(plan)
-    said = things(plan, subject, language, system)
     return [
         {"key": thing.key, "for": list(thing.parts), "text": text}
-        for thing, text in zip(found, said, strict=True)
+        for thing, text in things(plan, subject, language, system)
     ]
 
 

@@ -79,7 +79,7 @@ def _before(plan: Plan, language: str, system: System) -> Plain | None:
 
 def _at_hand(plan: Plan, language: str, system: System) -> Iterator[Plain]:
     for subject in ("tool", "spare"):
-        named = things(plan, subject, language, system)
+        named = [text for _, text in things(plan, subject, language, system)]
         if named:
             yield {"lead": say("at hand", subject, language), "things": named}
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from wintertight.documents.drawing.of_plan import plan_pictures
 from wintertight.documents.estimate_paper import estimate_pdf
@@ -16,8 +17,8 @@ from wintertight.procedure.estimate import Estimate
 from wintertight.procedure.plan import Plan
 from wintertight.units import System
 
-RECORD_PDF = "-winter-record.pdf"
-"""How the name of a winter record ends."""
+if TYPE_CHECKING:
+    from pyhanko.sign.signers import SimpleSigner
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -30,6 +31,7 @@ class Visit:
         estimate: what it costs; None where the shop has no price table.
         job: what was done; None before it is.
         link: address of the coach's page; "" where there is none.
+        signer: what signs the winter record; None where nobody does.
     """
 
     plan: Plan
@@ -37,6 +39,7 @@ class Visit:
     estimate: Estimate | None = None
     job: RecordedJob | None = None
     link: str = ""
+    signer: "SimpleSigner | None" = None
 
 
 def visit_papers(
@@ -61,7 +64,7 @@ def visit_papers(
     guide = owner_guide_pdf(plan, *look, guide_pictures(plan, drawn))
     yield f"{coach}-owners-guide.pdf", guide
     if visit.job is not None:
-        yield f"{coach}{RECORD_PDF}", winter_record_pdf(visit.job, *look)
+        yield f"{coach}-winter-record.pdf", winter_record_pdf(visit.job, *look, visit.signer)
         yield f"{coach}-hang-tag.pdf", hang_tag_pdf(visit.job, *look)
     for one in drawn:
         yield f"{coach}-{one.picture.name}.svg", one.svg.encode("utf-8")

@@ -3,7 +3,7 @@
 from typing import Literal
 
 from wintertight.procedure.plan import Plan
-from wintertight.procedure.tools import spares_of, tools_of
+from wintertight.procedure.tools import Thing, spares_of, tools_of
 from wintertight.units import System
 from wintertight.wording.catalogue import say
 from wintertight.wording.names import part_name
@@ -12,13 +12,13 @@ from wintertight.wording.spoken import listed, spoken
 
 def tools_line(plan: Plan, language: str = "en", system: System = "us") -> str | None:
     """Give the tools as one sentence; None where hands suffice."""
-    named = things(plan, "tool", language, system)
+    named = [text for _, text in things(plan, "tool", language, system)]
     return say("at hand", "tools", language, tools=listed(named, language)) if named else None
 
 
 def things(
     plan: Plan, subject: Literal["tool", "spare"], language: str = "en", system: System = "us"
-) -> list[str]:
+) -> list[tuple[Thing, str]]:
     """Name what has to be at hand, and what each thing is for.
 
     Args:
@@ -28,16 +28,12 @@ def things(
         system: "us" or "metric".
 
     Returns:
-        Names without a full stop, in the order in which they are listed.
+        Each thing and its name without a full stop, in the order in which they are listed.
     """
     found = tools_of(plan) if subject == "tool" else spares_of(plan)
-    return [
-        say(
-            subject,
-            thing.key,
-            language,
-            parts=listed((part_name(plan.card, part, language) for part in thing.parts), language),
-            **spoken(thing.params, language, system),
-        )
-        for thing in found
-    ]
+    return [(thing, _named(plan, thing, subject, language, system)) for thing in found]
+
+
+def _named(plan: Plan, thing: Thing, subject: str, language: str, system: System) -> str:
+    parts = listed((part_name(plan.card, part, language) for part in thing.parts), language)
+    return say(subject, thing.key, language, parts=parts, **spoken(thing.params, language, system))
