@@ -9,10 +9,11 @@ import numpy.typing as npt
 from tests.engines.epanet_twin import UnbalancedError, epanet_fronts
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.hydraulics import pipe_network, steady_flow
-from wintertight.flow.routing import carry, route
+from wintertight.flow.kernels.carrying import carry_along
+from wintertight.flow.routing import route
 from wintertight.flow.state import State
 from wintertight.flow.steady import LinkKind, NetworkBuilder, PipeNetwork
-from wintertight.flow.stream import RATED, Stream, shares_of
+from wintertight.flow.stream import RATED, SHARES, Stream, shares_of
 from wintertight.fluids.contents import Contents
 
 WATER_M2_S = 1.004e-6
@@ -23,10 +24,34 @@ PINK = Contents(rated=1.0)  # moves as water does: its viscosity is not known
 def fallen_out(coach: CoachNetwork, state: State, outlet: str, seconds: float) -> Stream:
     """Give what leaves an outlet meanwhile, with the other engine's law of friction."""
     flow = steady_flow(coach, state, friction="epanet", viscosity_m2_s=WATER_M2_S).flow_m3_s
-    held = {link: content.copy() for link, content in state.held.items()}
+    way = route(coach, flow)
+    along, held = flow[way.index] * way.sign, [state.held[link].copy() for link in way.hollows]
+    for leg in way.legs:
+        if leg.link.id in way.hollows:
+            held[way.hollows.index(leg.link.id)].turn(forward=leg.forward)
     feeds = {s.node: shares_of(state.feeds[name]) for name, s in coach.sources.items()}
-    carried = carry(route(coach, flow), held, feeds, seconds)
-    return carried.fell_out[coach.outlets[outlet].link]
+    coming = dict(zip((leg.link.id for leg in way.legs), along * seconds, strict=True))
+    volumes, shares = carry_along(
+        way.up,
+        way.down,
+        along,
+        way.hollow,
+        len(way.nodes),
+        np.array([node in feeds for node in way.nodes]),
+        np.array([feeds.get(node, np.zeros(SHARES)) for node in way.nodes]),
+        seconds,
+        np.array([one.way for one in held]),
+        np.array([one.volume_m3 for one in held]),
+        np.array([one.parcel_m3 for one in held]),
+        [one.response(coming[link]) for link, one in zip(way.hollows, held, strict=True)],
+        [one.volumes for one in held],
+        [one.shares for one in held],
+        [one.part for one in held],
+        False,  # noqa: FBT003 - parcels are not joined
+    )
+    spouts = [k for k in way.outs if way.legs[k].link.id == coach.outlets[outlet].link]
+    end = way.down[spouts[0]]
+    return Stream(volumes[end], shares[end])
 
 
 def crossed_s(stream: Stream, seconds: float) -> float:

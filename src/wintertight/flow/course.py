@@ -15,18 +15,16 @@ from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.held import Held, RunsHeld
 from wintertight.flow.hydraulics import BAY_DEGC, half_turned, passes, pipe_network, steady_flow
 from wintertight.flow.kernels.carrying import NO_HOLLOW
-from wintertight.flow.kernels.filling import (
+from wintertight.flow.kernels.filling import OUT_OF_ROOM, WENT_WELL, fill_in_turn
+from wintertight.flow.kernels.rows import Hollows, Laws, Rules, Ways
+from wintertight.flow.kernels.watching import (
     COLOUR_M3,
     COLOUR_S,
     FLOW_M3_S,
-    OUT_OF_ROOM,
     SECONDS,
     SEEN,
     VOLUME_M3,
-    WENT_WELL,
-    fill_in_turn,
 )
-from wintertight.flow.kernels.rows import Hollows, Laws, Rules, Ways
 from wintertight.flow.routing import Route, route
 from wintertight.flow.state import WATER, State, in_doubt, with_outlet_open
 from wintertight.flow.steady.friction import FrictionLaw
@@ -304,25 +302,20 @@ def _laws(
     at = {link: i for i, link in enumerate(hollows)}
     return Laws(
         link_from=_edges(len(plan.links) for plan in plans),
-        loop_from=_edges(len(plan.loop_head) for plan in plans),
-        loop_head=np.concatenate([plan.loop_head for plan in plans]),
-        mesh_from=_edges(plan.loops.size for plan in plans),
-        mesh=np.concatenate([plan.loops.ravel() for plan in plans]),
+        loop_from=_edges(len(plan.circuit.loop_head) for plan in plans),
+        loop_head=np.concatenate([plan.circuit.loop_head for plan in plans]),
+        mesh_from=_edges(plan.circuit.loops.size for plan in plans),
+        mesh=np.concatenate([plan.circuit.loops.ravel() for plan in plans]),
         begin_flow=np.concatenate(flows),
-        quadratic=np.concatenate([plan.laws.quadratic for plan in plans]),
-        one_way=np.concatenate([plan.laws.one_way for plan in plans]),
+        quadratic=np.concatenate([plan.circuit.quadratic for plan in plans]),
+        one_way=np.concatenate([plan.circuit.one_way for plan in plans]),
         pump_from=_edges(plan.laws.pumps for plan in plans),
-        pump_rows=np.concatenate([plan.laws.pump_rows for plan in plans], axis=1),
+        pump_rows=np.concatenate([plan.circuit.pump_rows for plan in plans], axis=1),
         pipe_from=_edges(plan.laws.pipes for plan in plans),
-        pipe_rows=np.concatenate([_pipe_rows(plan) for plan in plans], axis=1),
+        pipe_rows=np.concatenate([plan.circuit.pipe_rows for plan in plans], axis=1),
         pipe_hollow=_row(at.get(link, NO_HOLLOW) for link in pipes),
         friction=LAWS[friction],
     )
-
-
-def _pipe_rows(plan: LoopPlan) -> Array:
-    laws = plan.laws
-    return np.array((laws.per_viscosity, laws.reynolds_per_flow, laws.relative_roughness))
 
 
 def _row(numbers: Iterable[int]) -> Ints:

@@ -18,7 +18,7 @@ import numpy as np
 import numpy.typing as npt
 
 from wintertight.flow.kernels.holding import DISPLACED, RUNS, STIRRED, about, glycol_about, push
-from wintertight.flow.kernels.runs import MARKS, begun_runs, mean_runs, parcels_of
+from wintertight.flow.kernels.runs import IN_ALL, MARKS, begun_runs, mean_runs, parcels_of
 from wintertight.flow.laminar import SeriesKernel
 from wintertight.flow.stream import SHARES, Stream
 
@@ -177,7 +177,9 @@ class RunsHeld(Held):
         return self.kernel.padded(len(self.shares) + more + 1)
 
     def put(self, volumes: Array, shares: Array, part: Array) -> None:
-        """Take what it holds after a push."""
+        """Take what it holds after a push; fed with what it is full of, it stays as it was."""
+        if self._turned is None and not part[MARKS:IN_ALL].any():
+            shares = shares[:1]
         super().put(volumes, shares, part)
         self._mean = None
 

@@ -102,7 +102,7 @@ def _left_so_far(theta: Array) -> Array:
     return np.asarray(t - 1.0 + 1.0 / (4.0 * t))
 
 
-@dataclass(slots=True)
+@dataclass(slots=True, eq=False)
 class SeriesKernel:
     """Responses of a line of ``runs`` equal laminar runs to one parcel of feed.
 

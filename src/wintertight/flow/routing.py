@@ -1,23 +1,19 @@
-"""Carrying fluid through a coach for a while: in at the sources, out at the outlets."""
+"""Which way fluid goes through a coach: the links that flow, each after all that feed it."""
 
-from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from collections.abc import Iterable
+from dataclasses import dataclass
+from weakref import WeakKeyDictionary
 
 import numpy as np
 import numpy.typing as npt
 
 from wintertight.errors import BooksDoNotClose
 from wintertight.flow.coach_network import CoachNetwork, Link
-from wintertight.flow.held import Held
 from wintertight.flow.hydraulics import STILL_M3_S
-from wintertight.flow.kernels.carrying import NO_HOLLOW, carry_along, order_legs
-from wintertight.flow.kernels.compiled import interpreted
-from wintertight.flow.stream import SHARES, Stream
+from wintertight.flow.kernels.carrying import NO_HOLLOW, order_legs
 
 Array = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.int64]
-
-NOTHING = np.zeros(SHARES)
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,7 +22,6 @@ class Leg:
 
     link: Link
     forward: bool
-    flow_m3_s: float
 
     @property
     def upstream(self) -> str:
@@ -45,44 +40,49 @@ class Route:
 
     Attributes:
         legs: the links, upstream first.
+        index: place of each among all links, shape (legs,).
+        sign: 1 where it flows from start to end, else -1, shape (legs,).
         nodes: names of the nodes they touch.
         up, down: node each leg comes from and goes to, by its place in ``nodes``, shape (legs,).
-        flow_m3_s: of each leg [m3/s], shape (legs,).
         hollows: links that hold something.
         hollow: for each leg its place in ``hollows``, shape (legs,).
+        outs: places of legs that end in the open air.
     """
 
     legs: tuple[Leg, ...]
+    index: Ints
+    sign: Array
     nodes: tuple[str, ...]
     up: Ints
     down: Ints
-    flow_m3_s: Array
     hollows: tuple[str, ...]
     hollow: Ints
+    outs: Ints
 
     @classmethod
-    def of(cls, legs: tuple[Leg, ...]) -> "Route":
-        """Number nodes and hollows of legs that stand in order."""
+    def of(cls, legs: tuple[tuple[int, Leg], ...]) -> "Route":
+        """Number nodes and hollows of legs that stand in order, each with its place."""
         place: dict[str, int] = {}
-        for leg in legs:
+        for _, leg in legs:
             place.setdefault(leg.upstream, len(place))
             place.setdefault(_reached(leg), len(place))
-        hollows = tuple(leg.link.id for leg in legs if leg.link.holding != "nothing")
+        hollows = tuple(leg.link.id for _, leg in legs if leg.link.holding != "nothing")
         at = {link: i for i, link in enumerate(hollows)}
         return cls(
-            legs=legs,
+            legs=tuple(leg for _, leg in legs),
+            index=_row(i for i, _ in legs),
+            sign=np.array([1.0 if leg.forward else -1.0 for _, leg in legs]),
             nodes=tuple(place),
-            up=np.array([place[leg.upstream] for leg in legs], dtype=np.int64),
-            down=np.array([place[_reached(leg)] for leg in legs], dtype=np.int64),
-            flow_m3_s=np.array([leg.flow_m3_s for leg in legs]),
+            up=_row(place[leg.upstream] for _, leg in legs),
+            down=_row(place[_reached(leg)] for _, leg in legs),
             hollows=hollows,
-            hollow=np.array([at.get(leg.link.id, NO_HOLLOW) for leg in legs], dtype=np.int64),
+            hollow=_row(at.get(leg.link.id, NO_HOLLOW) for _, leg in legs),
+            outs=_row(i for i, (_, leg) in enumerate(legs) if leg.link.is_outlet),
         )
 
-    def at_flows(self, flows_m3_s: Mapping[str, float]) -> "Route":
-        """Give the same route at other flows [m3/s], by link."""
-        legs = tuple(replace(k, flow_m3_s=abs(float(flows_m3_s[k.link.id]))) for k in self.legs)
-        return replace(self, legs=legs, flow_m3_s=np.array([leg.flow_m3_s for leg in legs]))
+
+def _row(numbers: Iterable[int]) -> Ints:
+    return np.array(list(numbers), dtype=np.int64)
 
 
 def _reached(leg: Leg) -> str:
@@ -93,6 +93,22 @@ def _reached(leg: Leg) -> str:
 NOWHERE = Route.of(())
 """Where nothing flows."""
 
+_routes: WeakKeyDictionary[CoachNetwork, dict[bytes, Route]] = WeakKeyDictionary()
+
+
+def directions(flows_m3_s: Array) -> Ints:
+    """Tell which way links flow: 1 from start to end, -1 the other way, 0 too little to count.
+
+    Args:
+        flows_m3_s: flow through each link [m3/s].
+
+    Returns:
+        Directions [1], of the same shape.
+    """
+    ways = np.sign(flows_m3_s).astype(np.int64)
+    ways[np.abs(flows_m3_s) <= STILL_M3_S] = 0
+    return ways
+
 
 def route(network: CoachNetwork, flows_m3_s: Array) -> Route:
     """Put the links that flow in an order in which each comes after all that feed it.
@@ -102,99 +118,36 @@ def route(network: CoachNetwork, flows_m3_s: Array) -> Route:
         flows_m3_s: flow through each link [m3/s], in the order of ``network.links``.
 
     Returns:
-        The route.
+        The route; kept for the next flow in the same directions.
 
     Raises:
         BooksDoNotClose: fluid would run in a circle, which no steady flow does.
     """
-    legs = [
-        Leg(link, bool(q > 0.0), abs(float(q)))
-        for link, q in zip(network.links.values(), flows_m3_s, strict=True)
-        if abs(q) > STILL_M3_S
-    ]
-    some = Route.of(tuple(_leading_on(legs)))
-    order = order_legs(some.up, some.down, len(some.nodes))
-    if len(order) != len(some.legs):
+    ways = directions(flows_m3_s)
+    kept, key = _routes.setdefault(network, {}), ways.tobytes()
+    found = kept.get(key)
+    if found is None:
+        found = kept[key] = _route(network, ways)
+    return found
+
+
+def _route(network: CoachNetwork, ways: Ints) -> Route:
+    links = tuple(network.links.values())
+    legs = [(int(i), Leg(links[i], bool(ways[i] > 0))) for i in np.flatnonzero(ways)]
+    some = _leading_on(legs)
+    unordered = Route.of(tuple(some))
+    order = order_legs(unordered.up, unordered.down, len(unordered.nodes))
+    if len(order) != len(some):
         message = "the flow runs in a circle"
         raise BooksDoNotClose(message, relative_error=1.0)
-    return Route.of(tuple(some.legs[i] for i in order))
+    return Route.of(tuple(some[i] for i in order))
 
 
-def _leading_on(legs: list[Leg]) -> list[Leg]:
+def _leading_on(legs: list[tuple[int, Leg]]) -> list[tuple[int, Leg]]:
     """Leave out what ends where all that flows on is too little to count: it would be lost."""
     while True:
-        on = {leg.upstream for leg in legs}
-        kept = [leg for leg in legs if leg.link.is_outlet or leg.downstream in on]
+        on = {leg.upstream for _, leg in legs}
+        kept = [(i, leg) for i, leg in legs if leg.link.is_outlet or leg.downstream in on]
         if len(kept) == len(legs):
             return legs
         legs = kept
-
-
-@dataclass(frozen=True, slots=True)
-class Carried:
-    """What came in at each source node and what fell out of each outlet link."""
-
-    came_in: Mapping[str, Stream]
-    fell_out: Mapping[str, Stream]
-
-
-def carry(
-    route: Route,
-    held: Mapping[str, Held],
-    feeds: Mapping[str, Array],
-    seconds: float,
-    *,
-    ease: bool = False,
-) -> Carried:
-    """Move fluid along a route for some seconds.
-
-    Args:
-        route: the route.
-        held: what each link holds; changed in place.
-        feeds: shares of what each source node gives, shape (4,) each.
-        seconds: how long [s].
-        ease: whether parcels nearly alike are joined where they are many.
-
-    Returns:
-        What came in and what fell out.
-    """
-    hollows = [held[link] for link in route.hollows]
-    flows = {leg.link.id: leg for leg in route.legs}
-    for link, hollow in zip(route.hollows, hollows, strict=True):
-        hollow.turn(forward=flows[link].forward)
-    volumes = [hollow.volumes for hollow in hollows]
-    shares = [hollow.shares for hollow in hollows]
-    part = [hollow.part for hollow in hollows]
-    reached = interpreted(carry_along)(
-        route.up,
-        route.down,
-        route.flow_m3_s,
-        route.hollow,
-        len(route.nodes),
-        np.array([node in feeds for node in route.nodes]),
-        np.array([feeds.get(node, NOTHING) for node in route.nodes]),
-        seconds,
-        np.array([hollow.way for hollow in hollows], dtype=np.int64),
-        np.array([hollow.volume_m3 for hollow in hollows]),
-        np.array([hollow.parcel_m3 for hollow in hollows]),
-        [
-            hollow.response(flows[link].flow_m3_s * seconds)
-            for link, hollow in zip(route.hollows, hollows, strict=True)
-        ],
-        volumes,
-        shares,
-        part,
-        ease,
-    )
-    for hollow, content in zip(hollows, zip(volumes, shares, part, strict=True), strict=True):
-        hollow.put(*content)
-    streams = {
-        node: Stream(*parcels)
-        for node, parcels in zip(route.nodes, zip(*reached, strict=True), strict=True)
-    }
-    ends = {leg.link.id: _reached(leg) for leg in route.legs if leg.link.is_outlet}
-    first = {leg.upstream for leg in route.legs}
-    return Carried(
-        {node: streams[node] for node in route.nodes if node in feeds and node in first},
-        {link: streams[node] for link, node in ends.items()},
-    )

@@ -1,10 +1,8 @@
 """Letting fluid run from open outlets until a rule says stop."""
 
 from collections.abc import Callable
-from copy import copy
 from dataclasses import dataclass, field, replace
 from types import MappingProxyType
-from typing import Any
 
 import numpy as np
 import numpy.typing as npt
@@ -13,43 +11,44 @@ from wintertight.flow.coach_network import CoachNetwork, Link
 from wintertight.flow.held import Held, VesselHeld
 from wintertight.flow.hydraulics import (
     BAY_DEGC,
-    STILL_M3_S,
     glycol_shares,
     pipe_places,
     steady_flow,
 )
-from wintertight.flow.routing import NOWHERE, Route, carry, route
+from wintertight.flow.kernels.letting_run import (
+    DRAWN_M3,
+    GIVEN_UP,
+    LOOK,
+    MORE_ROOM,
+    MOVED,
+    PACE,
+    PROGRESS,
+    STOPPED,
+    STRIDE_M3,
+    let_run,
+    paced,
+)
+from wintertight.flow.kernels.rows import Fallen, Stop
+from wintertight.flow.kernels.watching import (
+    COLOUR_M3,
+    COLOUR_S,
+    SECONDS,
+    SEEN,
+    VOLUME_M3,
+    WET,
+)
+from wintertight.flow.laid_out import filled_of, legs_of, pace_of, put_back
+from wintertight.flow.routing import NOWHERE, Route, route
 from wintertight.flow.state import WATER, Books, State, five, in_doubt
-from wintertight.flow.stream import AIR, DUST_M3, SHARES, Stream, shares_of
+from wintertight.flow.steady.loops import LoopPlan
+from wintertight.flow.stream import AIR, SHARES, Stream, shares_of
 from wintertight.flow.until import COLOUR_SHARE, OutletRun, Until
 from wintertight.fluids.transport import kinematic_viscosity
 
 Array = npt.NDArray[np.float64]
 
-STEADY = 0.002
-"""Change of the whole flow from one look to the next [1] below which the next stride may double."""
-
-BEYOND_M3 = 25e-6
-"""Volume by which a long stride goes beyond where colour shows [m3]."""
-
-MOVES = (
-    "pools",
-    "seconds",
-    "drawn_m3",
-    "volume_m3",
-    "colour_s",
-    "colour_m3",
-    "strength",
-    "air_m3",
-    "_came_in",
-    "_went_out",
-    "_moved",
-    "_glycol",
-)
-"""What changes while a run moves, beside what links hold."""
-
-SLOWEST_PACE = 0.8
-"""Least flow half way through a stride, as a share of that at its beginning [1]."""
+STRIDES_AHEAD = 4.0
+"""Strides for which there is room at first, beyond what a line took in before [1]."""
 
 
 @dataclass(slots=True)
@@ -61,7 +60,6 @@ class Running:
     held: dict[str, Held] = field(init=False)
     pools: dict[str, Array] = field(init=False)
     seconds: float = 0.0
-    drawn_m3: float = 0.0
     volume_m3: dict[str, float] = field(default_factory=dict)
     colour_s: dict[str, float] = field(default_factory=dict)
     colour_m3: dict[str, float] = field(default_factory=dict)
@@ -73,8 +71,9 @@ class Running:
     _came_in: Array = field(default_factory=lambda: np.zeros(SHARES + 1))
     _went_out: Array = field(default_factory=lambda: np.zeros(SHARES + 1))
     _flows: Array | None = None
-    _stride_m3: float = field(init=False)
-    pace: float = 1.0
+    _plan: LoopPlan | None = None
+    _room: float = 1.0
+    _at: Array = field(default_factory=lambda: np.zeros(PROGRESS))
     _glycol: Array = field(init=False)
     _owned: set[str] = field(default_factory=set)
     _moved: dict[str, None] = field(default_factory=dict)
@@ -87,12 +86,12 @@ class Running:
                 self._watched.setdefault(outlet.link, []).append(outlet.control)
         self.held = dict(self.state.held)
         self.pools = dict(self.state.pools)
-        self._stride_m3 = self.network.case.chunk_m3
+        self._at[STRIDE_M3], self._at[PACE] = self.network.case.chunk_m3, 1.0
         self._glycol = glycol_shares(self.network, self.held)
         self.look()
 
     def look(self) -> None:
-        """Solve the flow anew with what the lines hold now."""
+        """Solve the flow anew with what the lines hold now, in the whole coach."""
         one_for_all = self.network.case.viscosity_m2_s
         if one_for_all is not None and self._flows is not None:
             return  # no content changes the flow
@@ -103,34 +102,16 @@ class Running:
             viscosity_m2_s=one_for_all or kinematic_viscosity(self._glycol, BAY_DEGC),
             start_flows=self._flows,
         )
-        same = self._flows is not None and bool(
-            np.array_equal(_signs(steady.flow_m3_s), _signs(self._flows))
-        )
-        self._flows = steady.flow_m3_s
-        if same:
-            flows = dict(zip(self.network.links, self._flows, strict=True))
-            self.route = self.route.at_flows(flows)
-        else:
-            self.route = route(self.network, self._flows)
+        self._flows, self._plan = steady.flow_m3_s, steady.plan
+        self.route = route(self.network, self._flows)
         self.still = not self.route.legs
-        for leg in self.route.legs:
-            if leg.link.id in self.held and leg.link.id not in self._owned:
-                self.held[leg.link.id] = self._taken_over(leg.link)
-                self._owned.add(leg.link.id)
-        self._stretch(before)
-
-    def _stretch(self, flow_before_m3_s: float) -> None:
-        """Lengthen the stride while the flow stays as it is, and begin anew when it does not.
-
-        In long strides the flow is taken as it will be half way, if it goes on changing as it did.
-        """
-        case = self.network.case
-        if case.longest_chunk_m3 is None or not flow_before_m3_s:
-            return
-        change = self.flow_m3_s / flow_before_m3_s - 1.0
-        longer = min(2.0 * self._stride_m3, case.longest_chunk_m3)
-        self._stride_m3 = longer if abs(change) < STEADY else case.chunk_m3
-        self.pace = min(max(1.0 + 0.5 * change, SLOWEST_PACE), 1.0)
+        for link in self.route.hollows:
+            if link not in self._owned:
+                self.held[link] = self._taken_over(self.network.links[link])
+                self._owned.add(link)
+        longest_m3 = self.network.case.longest_chunk_m3
+        if longest_m3 is not None:
+            paced(self._at, before, self.flow_m3_s, self.network.case.chunk_m3, longest_m3)
 
     def _taken_over(self, link: Link) -> Held:
         """Copy what a link holds; on the careful side a drained line had not drained after all."""
@@ -150,93 +131,182 @@ class Running:
     @property
     def flow_m3_s(self) -> float:
         """Flow out of all open outlets [m3/s]."""
-        return sum(leg.flow_m3_s for leg in self.route.legs if leg.link.is_outlet)
+        return float(self._along()[self.route.outs].sum())
+
+    @property
+    def drawn_m3(self) -> float:
+        """Volume drawn so far [m3]."""
+        return float(self._at[DRAWN_M3])
+
+    def _along(self) -> Array:
+        """Give the flow of each leg [m3/s]."""
+        if self._flows is None:
+            return np.zeros(0)
+        return self._flows[self.route.index] * self.route.sign
 
     def flow_at(self, outlet: str) -> float:
         """Give the flow out of the outlet of one control [m3/s]."""
-        spout = self.network.outlets[outlet].link
-        return sum((leg.flow_m3_s for leg in self.route.legs if leg.link.id == spout), 0.0)
+        spout, along = self.network.outlets[outlet].link, self._along()
+        return sum(float(along[k]) for k in self.route.outs if self._ends_in(k) == spout)
+
+    def _ends_in(self, leg: int) -> str:
+        return self.route.legs[leg].link.id
 
     def step(self, seconds: float) -> None:
         """Move the run on by some seconds [s], and look again."""
-        self._move(seconds)
-        self.look()
-
-    def _step_to_colour(self, seconds: float, outlet: str, expect_m3: float | None) -> None:
-        """Do the same, but hardly further than to where colour shows, if it does meanwhile."""
-        flow, passed = self.flow_at(outlet), self.volume_m3.get(outlet, 0.0)
-        if expect_m3 is not None and flow and passed < expect_m3:
-            seconds = min(seconds, (expect_m3 + BEYOND_M3 - passed) / (flow * self.pace))
-        begin, before = self.seconds, self._mark()
-        self._move(seconds)
-        shown = self.colour_s.get(outlet)
-        if shown is not None and (self.seconds - shown) * flow > 2.0 * BEYOND_M3:
-            self._back_to(before)
-            self._move(max(shown - begin, 0.0) + BEYOND_M3 / flow)
-        self.look()
-
-    def _mark(self) -> dict[str, Any]:
-        """Keep how the run stands, to come back to it."""
-        kept = {name: copy(getattr(self, name)) for name in MOVES}
-        kept["held"] = {
-            link: held.copy() if link in self._owned else held for link, held in self.held.items()
-        }
-        return kept
-
-    def _back_to(self, mark: dict[str, Any]) -> None:
-        """Let the run stand again as it did."""
-        for name, value in mark.items():
-            setattr(self, name, value)
-
-    def _move(self, seconds: float) -> None:
-        """Move the run on by some seconds [s]."""
-        at_once = seconds * self.pace  # at the flow as it stands
-        feeds = {
-            source.node: shares_of(self.state.feeds[name])
-            for name, source in self.network.sources.items()
-        }
-        ease = self.network.case.longest_chunk_m3 is not None
-        carried = carry(self.route, self.held, feeds, at_once, ease=ease)
-        self._moved.update(dict.fromkeys(leg.link.id for leg in self.route.legs))
-        self.drawn_m3 += self.flow_m3_s * at_once
-        supply = 0.0
-        for stream in carried.came_in.values():
-            self._came_in += five(stream.component_volumes, stream.volume_m3)
-            supply = max(supply, float(stream.strengths.max()))
-        for leg in self.route.legs:
-            if leg.link.drops_to is not None:
-                fell = carried.fell_out[leg.link.id]
-                for outlet in self._watched.get(leg.link.id, ()):
-                    self._watch(outlet, fell, leg.flow_m3_s, supply)
-                self._drop(leg.link.drops_to, fell)
-        self.seconds += seconds
-        places = pipe_places(self.network)
-        for link in self.route.hollows:
-            if link in places:
-                self._glycol[places[link]] = self.held[link].glycol_about()
-
-    def _watch(self, outlet: str, stream: Stream, flow_m3_s: float, supply: float) -> None:
-        """Note what is seen at an outlet."""
-        before = self.volume_m3.get(outlet, 0.0)
-        self.volume_m3[outlet] = before + stream.volume_m3
-        air = float(stream.volumes @ stream.shares[:, AIR])
-        self.air_m3[outlet] = self.air_m3.get(outlet, 0.0) + air
-        if supply <= 0.0 or not len(stream.volumes):
+        if self.still:
+            self.seconds += seconds
+            self.look()
             return
-        strengths = stream.strengths / supply
-        wet = stream.shares[:, AIR] < 0.5  # noqa: PLR2004 - more liquid than air
-        if wet.any():
-            self.strength[outlet] = float(strengths[wet][-1])
-        # Colour that water or air follows was what the hose still held: only what stays counts.
-        coloured = wet & (strengths >= COLOUR_SHARE)
-        clear, shown = np.flatnonzero(~coloured), np.flatnonzero(coloured)
-        if len(clear):
+        until_s = self.seconds + seconds
+        stop = self._stop("", Until(seconds=until_s, limit_m3=np.inf), nothing_to_see=True)
+        stop = stop._replace(spares_look=False)
+        while self._let_run(stop) != STOPPED:
+            pass
+
+    def advance(
+        self, outlet: str, until: Until, enough: Callable[["Running"], bool] | None = None
+    ) -> bool:
+        """Move on until a rule says stop.
+
+        Args:
+            outlet: control of the outlet that is watched.
+            until: when to stop.
+            enough: asked after each chunk once colour shows; True stops as well.
+
+        Returns:
+            False if it was given up at the limit, or nothing flows; else True.
+        """
+        nothing_to_see = self._colourless()
+        limit_m3 = until.limit_m3 + sum(leg.link.volume_m3 for leg in self.route.legs)
+        until = replace(until, limit_m3=limit_m3)
+        while not self.still:
+            stop = self._stop(outlet, until, nothing_to_see=nothing_to_see)
+            why = self._let_run(stop._replace(asks=enough is not None))
+            if why in {STOPPED, GIVEN_UP}:
+                return why == STOPPED
+            if why == MORE_ROOM or outlet not in self.colour_s:
+                continue
+            if enough is not None and enough(self):
+                return True
+        return False
+
+    def _stop(self, outlet: str, until: Until, *, nothing_to_see: bool) -> Stop:
+        """Put down when to stop, the outlet being that of a control."""
+        spout = self.network.outlets[outlet].link if outlet else ""
+        rows = [self._ends_in(k) for k in self.route.outs]
+        strides = self.network.case.longest_chunk_m3 is not None
+        limit_s, limit_m3, run_on_s = until.rules
+        return Stop(
+            watched=rows.index(spout) if spout in rows else len(rows),
+            colour=COLOUR_SHARE * self._supply(),
+            limit_s=limit_s,
+            limit_m3=limit_m3,
+            run_on_s=run_on_s,
+            drawn_m3=until.limit_m3,
+            expect_m3=-1.0 if until.expect_m3 is None else until.expect_m3,
+            at_once=nothing_to_see,
+            closes_in=strides and until.run_on_s is not None and not nothing_to_see,
+            spares_look=strides,
+            asks=False,
+        )
+
+    def _let_run(self, stop: Stop) -> int:
+        """Let it run for as long as every link keeps its way; tell why that ended."""
+        flows, plan = self._flows, self._plan
+        if flows is None or plan is None:
+            return GIVEN_UP
+        feeds, hollows = self._feeds(), [self.held[link] for link in self.route.hollows]
+        for leg in self.route.legs:
+            if leg.link.id in self.held:
+                self.held[leg.link.id].turn(forward=leg.forward)
+        legs = legs_of(self.route, plan, feeds, self._glycol)
+        rows, came_m3, moves = self._rows(), np.zeros(legs.nodes), self._at[MOVED]
+        why, carried, holds, fell = let_run(
+            legs,
+            plan.circuit,
+            filled_of(hollows, self._ahead_m3(stop)),
+            pace_of(self.network.case),
+            stop,
+            flows[plan.links],
+            self._at,
+            rows,
+            came_m3,
+        )
+        if self._at[MOVED] > moves:
+            put_back(hollows, holds)
+            for node, shares in enumerate(legs.feeds):
+                self._came_in += five(shares * came_m3[node], float(came_m3[node]))
+            self._take_down(rows, fell, stop.colour / COLOUR_SHARE)
+            self._flows = np.zeros_like(flows)
+            self._flows[plan.links] = carried
+        if why == LOOK:
+            self.look()
+        elif why == MORE_ROOM:
+            self._room *= 2.0
+        return int(why)
+
+    def _ahead_m3(self, stop: Stop) -> float:
+        """Give the volume for which there is to be room [m3]: some strides, or all that is left."""
+        left_m3 = stop.drawn_m3 - self.drawn_m3
+        if np.isfinite(stop.limit_s):
+            left_m3 = min(left_m3, (stop.limit_s - self.seconds) * self.flow_m3_s)
+        if not stop.at_once:
+            left_m3 = min(left_m3, STRIDES_AHEAD * self._at[STRIDE_M3])
+        return float(self._room * left_m3)
+
+    def _supply(self) -> float:
+        """Give the share of antifreeze in the strongest of what is drawn [1]; infinite for none."""
+        fed = {leg.upstream for leg in self.route.legs}
+        drawn = [Stream.of(1.0, feed) for node, feed in self._feeds().items() if node in fed]
+        return max((float(feed.strengths[0]) for feed in drawn), default=0.0) or np.inf
+
+    def _feeds(self) -> dict[str, Array]:
+        """Give the shares of what each source node gives [1], shape (4,) each."""
+        sources = self.network.sources.items()
+        return {source.node: shares_of(self.state.feeds[name]) for name, source in sources}
+
+    def _rows(self) -> Array:
+        """Put down what was seen so far, a row for each outlet that flows and one more."""
+        rows = np.zeros((len(self.route.outs) + 1, SEEN))
+        rows[:, : COLOUR_M3 + 1] = np.nan
+        rows[:, SECONDS] = self.seconds
+        for row, leg in zip(rows, self.route.outs, strict=False):
+            for control in self._watched.get(self._ends_in(leg), ())[:1]:
+                row[COLOUR_S] = self.colour_s.get(control, np.nan)
+                row[COLOUR_M3] = self.colour_m3.get(control, np.nan)
+                row[VOLUME_M3] = self.volume_m3.get(control, 0.0)
+        return rows
+
+    def _take_down(self, rows: Array, fell: Fallen, supply: float) -> None:
+        """Take down what was seen, the supply so strong [1], and let what fell out run on."""
+        self.seconds = float(rows[-1, SECONDS])
+        self._moved.update(dict.fromkeys(leg.link.id for leg in self.route.legs))
+        for k, leg in enumerate(self.route.outs):
+            link, piece = self.route.legs[leg].link, slice(fell.edges[k], fell.edges[k + 1])
+            stream = Stream(fell.volumes[piece], fell.shares[piece])
+            for control in self._watched.get(link.id, ()):
+                self._note(control, rows[k], stream, supply)
+            if link.drops_to is not None:
+                self._drop(link.drops_to, stream)
+        places = pipe_places(self.network)
+        for name in self.route.hollows:
+            if name in places:
+                self._glycol[places[name]] = self.held[name].glycol_about()
+
+    def _note(self, outlet: str, row: Array, stream: Stream, supply: float) -> None:
+        """Note what was seen at an outlet, the supply so strong [1]."""
+        self.volume_m3[outlet] = float(row[VOLUME_M3])
+        air_m3 = float(stream.volumes @ stream.shares[:, AIR])
+        self.air_m3[outlet] = self.air_m3.get(outlet, 0.0) + air_m3
+        if np.isnan(row[COLOUR_S]):
             self.colour_s.pop(outlet, None)
-            shown = shown[shown > clear[-1]]
-        if outlet not in self.colour_s and len(shown):
-            passed = float(stream.volumes[: shown[0]].sum())
-            self.colour_m3[outlet] = before + passed
-            self.colour_s[outlet] = self.seconds + passed / (flow_m3_s * self.pace)
+        else:
+            self.colour_s[outlet] = float(row[COLOUR_S])
+            self.colour_m3[outlet] = float(row[COLOUR_M3])
+        wet = np.flatnonzero(stream.shares[:, AIR] < WET)
+        if np.isfinite(supply) and len(wet):
+            self.strength[outlet] = float(stream.strengths[wet[-1]]) / supply
 
     def _drop(self, pool: str, stream: Stream) -> None:
         """Let what fell out of an outlet run through a trap into a tank, or away."""
@@ -262,59 +332,11 @@ class Running:
             pool = spec.drops_to
         self._went_out += five(stream.component_volumes, stream.volume_m3)
 
-    def advance(
-        self, outlet: str, until: Until, enough: Callable[["Running"], bool] | None = None
-    ) -> bool:
-        """Move on until a rule says stop.
-
-        Args:
-            outlet: control of the outlet that is watched.
-            until: when to stop.
-            enough: asked after each chunk; True stops as well.
-
-        Returns:
-            False if it was given up at the limit, or nothing flows; else True.
-        """
-        limit = until.limit_m3 + sum(leg.link.volume_m3 for leg in self.route.legs)
-        nothing_to_see = self._colourless()
-        while not self.still:
-            left = self._seconds_left(outlet, until)
-            if left <= 0.0:
-                return True
-            # Where only other outlets flow, this one would never reach its limit.
-            dead = np.isinf(left) and not self.flow_at(outlet)
-            if dead or self.drawn_m3 >= limit - DUST_M3:
-                return False
-            to_limit = (limit - self.drawn_m3) / self.flow_m3_s / self.pace
-            chunk = min(left, to_limit, np.inf if nothing_to_see else self.chunk_s())
-            if self.network.case.longest_chunk_m3 is None:
-                self.step(chunk)
-            elif until.run_on_s is not None and not (outlet in self.colour_s or nothing_to_see):
-                self._step_to_colour(chunk, outlet, until.expect_m3)
-            else:
-                self._move(chunk)
-                if self._seconds_left(outlet, until) <= 0.0:
-                    return True  # in long strides the last look is spared
-                self.look()
-            if enough and enough(self):
-                return True
-        return False
-
-    def _seconds_left(self, outlet: str, until: Until) -> float:
-        """Give the seconds until a rule says stop [s]; infinite while none is near."""
-        passed, flow = self.volume_m3.get(outlet, 0.0), self.flow_at(outlet) * self.pace
-        return until.seconds_left(self.seconds, passed, flow, self.colour_s.get(outlet))
-
     def _colourless(self) -> bool:
         """Tell whether no antifreeze can come: then the flow stays, and no look is needed."""
         feeds = (shares_of(self.state.feeds[name]) for name in self.network.sources)
         holds = (self.held[k.link.id].mean() for k in self.route.legs if k.link.id in self.held)
         return not any(shares[:AIR].any() for shares in (*feeds, *holds))
-
-    def chunk_s(self) -> float:
-        """Give how long a chunk takes [s]."""
-        flow = self.flow_m3_s
-        return self._stride_m3 / flow / self.pace if flow > STILL_M3_S else np.inf
 
     def _breathe(self) -> None:
         """Let accumulators take in from the trunk what they gave out while the tap ran."""
@@ -375,10 +397,6 @@ class Running:
             air_m3=self.air_m3.get(outlet, 0.0),
             given_m3=float(self._came_in[1:-1].sum()),
         )
-
-
-def _signs(flows: Array) -> Array:
-    return np.sign(np.where(np.abs(flows) > STILL_M3_S, flows, 0.0))
 
 
 def run_until(

@@ -10,9 +10,6 @@ LIMIT_M3 = 12e-3
 """Volume drawn, beyond what the way holds, after which an outlet that never clears is given up
 [m3]: about three gallons, wherever they went."""
 
-AN_INSTANT_S = 1e-9
-"""A time that is rounding [s]."""
-
 
 @dataclass(frozen=True, slots=True)
 class Until:
@@ -33,28 +30,14 @@ class Until:
     limit_m3: float = LIMIT_M3
     expect_m3: float | None = field(default=None, compare=False)
 
-    def seconds_left(
-        self, seconds: float, passed_m3: float, flow_m3_s: float, colour_s: float | None
-    ) -> float:
-        """Give the time until a rule says stop.
-
-        Args:
-            seconds: how long it ran [s].
-            passed_m3: what came out [m3].
-            flow_m3_s: flow at the watched outlet [m3/s].
-            colour_s: when colour showed, and stayed [s]; None if it has not.
-
-        Returns:
-            Time [s]; infinite while no rule is near, 0 when one is met.
-        """
-        left = math.inf
-        if self.seconds is not None:
-            left = min(left, self.seconds - seconds)
-        if self.volume_m3 is not None:
-            left = min(left, (self.volume_m3 - passed_m3) / flow_m3_s if flow_m3_s else 0.0)
-        if self.run_on_s is not None and colour_s is not None:
-            left = min(left, colour_s + self.run_on_s - seconds)
-        return left if left > AN_INSTANT_S else 0.0
+    @property
+    def rules(self) -> tuple[float, float, float]:
+        """Give seconds in all [s], volume in all [m3], both infinite for none, and run-on [s]."""
+        return (
+            math.inf if self.seconds is None else self.seconds,
+            math.inf if self.volume_m3 is None else self.volume_m3,
+            math.nan if self.run_on_s is None else self.run_on_s,
+        )
 
 
 @dataclass(frozen=True, slots=True)

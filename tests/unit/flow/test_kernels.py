@@ -10,13 +10,14 @@ from wintertight.flow.actions import Action
 from wintertight.flow.case import BEST, PLUG
 from wintertight.flow.course import lay_course, rules_for
 from wintertight.flow.held import PlugHeld, VesselHeld
-from wintertight.flow.kernels.filling import SEEN, has_room, sample, seconds_left, watch
+from wintertight.flow.kernels.filling import has_room
 from wintertight.flow.kernels.holding import RUNS
 from wintertight.flow.kernels.parcels import put
 from wintertight.flow.kernels.runs import (
     _overlap_by_sum,
 )
 from wintertight.flow.kernels.vessel import push_vessel
+from wintertight.flow.kernels.watching import SEEN, sample, seconds_left, watch
 from wintertight.flow.replay import replay
 from wintertight.flow.until import Until
 from wintertight.fluids.contents import Contents
@@ -140,8 +141,8 @@ def test_seconds_left_and_room_left() -> None:
     hollow, way = np.array([0, -1]), np.array([RUNS])
     held = [np.zeros((5, 4))]
     coming, parcel = np.array([3.0, 100.0]), np.array([1.0])
-    assert has_room(hollow, coming, way, parcel, 10, held)
-    assert not has_room(hollow, coming, way, parcel, 9, held)
+    assert has_room(hollow, coming, way, parcel, np.array([10]), held)
+    assert not has_room(hollow, coming, way, parcel, np.array([9]), held)
 
 
 @pytest.mark.parametrize("case", [BEST, PLUG], ids=["laminar", "displaced"])

@@ -11,11 +11,12 @@ from tests.unit.flow.laid_coach import LITRE, laid, outlet, pipe
 from wintertight.flow.coach_network import CoachNetwork, Pool
 from wintertight.flow.hydraulics import BAY_DEGC, glycol_shares, steady_flow
 from wintertight.flow.kernels.runs import LONG, overlap
+from wintertight.flow.kernels.watching import AN_INSTANT_S, seconds_left
 from wintertight.flow.replay import CLOSED, balance_of
 from wintertight.flow.running import Running, run_until
 from wintertight.flow.state import State, arriving_state
 from wintertight.flow.stream import Stream, contents_of, mixed
-from wintertight.flow.until import AN_INSTANT_S, Until
+from wintertight.flow.until import Until
 from wintertight.fluids.contents import Contents
 from wintertight.fluids.transport import kinematic_viscosity
 
@@ -102,9 +103,9 @@ def test_a_tank_takes_liquid_for_its_air_and_lets_the_rest_by() -> None:
 
 
 def test_enough_stops_a_run() -> None:
-    """Guards the question that is asked after each chunk: it is given the run itself."""
+    """Guards the question that is asked after each chunk from colour on, of the run itself."""
     network = coach()
-    state = holding(network)
+    state = holding(network, (0.15, Contents()), (0.35, WATERY))
     asked: list[float] = []
 
     def enough(running: Running) -> bool:
@@ -113,7 +114,7 @@ def test_enough_stops_a_run() -> None:
 
     running = Running(network, state)
     assert running.advance("tap", Until(), enough)
-    assert asked == pytest.approx([0.1 * LITRE, 0.2 * LITRE, 0.3 * LITRE])
+    assert asked == pytest.approx([0.2 * LITRE, 0.3 * LITRE])
     assert running.drawn_m3 == pytest.approx(0.3 * LITRE)
 
 
@@ -132,13 +133,16 @@ def test_enough_stops_a_run() -> None:
 )
 def test_how_long_until_a_rule_says_stop(until: Until, left: float) -> None:
     """Guards each rule after 4 s, 2 L at 0.1 L/s, colour at 2 s, and the first that is met."""
-    assert until.seconds_left(4.0, 2e-3, 1e-4, 2.0) == pytest.approx(left, abs=1e-9)
+    row = np.array([2.0, 1e-3, 2e-3, 4.0, 1e-4])
+    assert seconds_left(row, *until.rules) == pytest.approx(left, abs=1e-9)
 
 
 def test_no_rule_is_near_before_colour_and_none_by_volume_without_flow() -> None:
     """Guards the two ends: no colour yet is no end, no flow never brings a volume."""
-    assert Until(run_on_s=5.0).seconds_left(4.0, 0.0, 1e-4, None) == math.inf
-    assert Until(volume_m3=1.0).seconds_left(4.0, 0.0, 0.0, None) == 0.0
+    row = np.array([math.nan, math.nan, 0.0, 4.0, 1e-4])
+    assert seconds_left(row, *Until(run_on_s=5.0).rules) == math.inf
+    row[4] = 0.0
+    assert seconds_left(row, *Until(volume_m3=1.0).rules) == 0.0
 
 
 def test_long_convolutions_are_the_same_by_transform() -> None:

@@ -11,9 +11,10 @@ from tests.unit.flow.laid_coach import LITRE, laid, outlet, pipe, valve
 from wintertight.flow.actions import Action
 from wintertight.flow.case import BEST, CAREFUL, Case
 from wintertight.flow.coach_network import Breather, CoachNetwork, Link, Pool
+from wintertight.flow.kernels.letting_run import BEYOND_M3
 from wintertight.flow.precedent import WITHIN, Precedent
 from wintertight.flow.replay import CLOSED, balance_of, replay
-from wintertight.flow.running import BEYOND_M3, run_until
+from wintertight.flow.running import run_until
 from wintertight.flow.state import State, arriving_state, in_doubt
 from wintertight.flow.until import Until
 from wintertight.fluids.contents import Contents

@@ -13,9 +13,17 @@ import numpy as np
 from wintertight.flow.kernels.carrying import NO_HOLLOW, Ints, carry_along
 from wintertight.flow.kernels.compiled import kernel
 from wintertight.flow.kernels.holding import DISPLACED, RUNS, about, glycol_about
-from wintertight.flow.kernels.parcels import AIR, SHARES, Array
+from wintertight.flow.kernels.parcels import SHARES, Array
 from wintertight.flow.kernels.rows import Hollows, Laws, Rules, Ways
 from wintertight.flow.kernels.runs import begun_runs, mean_runs
+from wintertight.flow.kernels.watching import (
+    FLOW_M3_S,
+    SECONDS,
+    VOLUME_M3,
+    sample,
+    seconds_left,
+    watch,
+)
 from wintertight.flow.steady.newton import UNSETTLED, settle
 
 WENT_WELL: Final = 0
@@ -24,69 +32,12 @@ DID_NOT_SETTLE: Final = 2
 OUT_OF_ROOM: Final = 3
 """How it went; out of room is a line that took in more parcels than its response is long."""
 
-COLOUR_S: Final = 0
-COLOUR_M3: Final = 1
-VOLUME_M3: Final = 2
-SECONDS: Final = 3
-FLOW_M3_S: Final = 4
-SEEN: Final = 5
-"""Columns of what is seen at each outlet: first colour that stays [s] and what had come out by then
-[m3] (nan without), volume [m3], seconds [s], last flow [m3/s]; and how many columns there are."""
-
-WET: Final = 0.5
-"""Share of air from which a parcel is no liquid [1]."""
-
-AN_INSTANT_S: Final = 1e-9
-"""A time that is rounding [s]."""
-
-
-@kernel
-def watch(row: Array, volumes: Array, shares: Array, strength: float) -> None:
-    """Note when colour shows, and stays, in what comes out.
-
-    Args:
-        row: of one outlet, shape (``SEEN``,); its first two entries are changed in place.
-        volumes: of the parcels that come out [m3].
-        shares: of these [1].
-        strength: share of antifreeze in the liquid at which colour shows [1].
-    """
-    passed = 0.0
-    for i in range(len(volumes)):
-        share = shares[i]
-        bought = share[0] + share[1] + share[2]
-        if share[AIR] >= WET or bought < strength * (1.0 - share[AIR]):
-            row[COLOUR_S] = np.nan
-        elif np.isnan(row[COLOUR_S]):
-            row[COLOUR_S] = row[SECONDS] + passed / row[FLOW_M3_S]
-            row[COLOUR_M3] = row[VOLUME_M3] + passed
-        passed += volumes[i]
-
-
-@kernel
-def sample(series: Array, row: Array, each_s: float, volumes: Array, shares: Array) -> None:
-    """Note the strength of what comes out at even times; parcels leave one after another.
-
-    Args:
-        series: strength at each time [1]; changed in place.
-        row: of one outlet, shape (``SEEN``,).
-        each_s: seconds between two times [s].
-        volumes: of the parcels [m3].
-        shares: of these [1].
-    """
-    at = row[SECONDS]
-    for i in range(len(volumes)):
-        end = at + volumes[i] / row[FLOW_M3_S]
-        k = int(np.ceil(at / each_s - AN_INSTANT_S))
-        while k < len(series) and k * each_s < end - AN_INSTANT_S:
-            series[k] = shares[i, 0] + shares[i, 1] + shares[i, 2]
-            k += 1
-        at = end
-
 
 @kernel
 def pipes_at(
     rows: Array,
     pipe_hollow: Ints,
+    still: Array,
     way: Ints,
     size: Array,
     ladder_top: float,
@@ -100,6 +51,7 @@ def pipes_at(
     Args:
         rows: see ``Laws.pipe_rows``, of these pipes.
         pipe_hollow: what each pipe holds.
+        still: share of glycol in a pipe that holds none of the hollows [1].
         way: how each hollow holds.
         size: volume of each [m3].
         ladder_top: see ``Rules``.
@@ -115,10 +67,10 @@ def pipes_at(
     last = len(ladder_logs) - 1
     for j in range(len(pipe_hollow)):
         i = pipe_hollow[j]
-        rung = 0.0
+        glycol = still[j]
         if i != NO_HOLLOW:
             glycol = glycol_about(way[i], size[i], volumes[i], shares[i], part[i])
-            rung = min(max(glycol / ladder_top * last, 0.0), 1.0 * last)
+        rung = min(max(glycol / ladder_top * last, 0.0), 1.0 * last)
         below = min(int(rung), last - 1)
         over = rung - below
         log = ladder_logs[below] * (1.0 - over) + ladder_logs[below + 1] * over
@@ -154,35 +106,16 @@ def turn_to(
 
 
 @kernel
-def seconds_left(row: Array, limit_s: float, limit_m3: float, run_on_s: float) -> float:
-    """Give the time until a rule says stop.
-
-    Args:
-        row: of one outlet, shape (``SEEN``,).
-        limit_s: time in all [s].
-        limit_m3: volume in all [m3].
-        run_on_s: time after first colour [s]; nan for none.
-
-    Returns:
-        Time left [s].
-    """
-    left: float = min(limit_s - row[SECONDS], (limit_m3 - row[VOLUME_M3]) / row[FLOW_M3_S])
-    if not np.isnan(row[COLOUR_S]) and not np.isnan(run_on_s):
-        left = min(left, row[COLOUR_S] + run_on_s - row[SECONDS])
-    return left
-
-
-@kernel
 def has_room(
-    hollow: Ints, coming_m3: Array, way: Ints, parcel_m3: Array, length: int, shares: list[Array]
+    hollow: Ints, coming_m3: Array, way: Ints, parcel_m3: Array, length: Ints, shares: list[Array]
 ) -> bool:
-    """Tell whether responses of so much length are long enough for what comes [m3]."""
+    """Tell whether the responses of hollows, of such length, suffice for what comes [m3]."""
     for k in range(len(hollow)):
         i = hollow[k]
         if (
             i != NO_HOLLOW
             and way[i] == RUNS
-            and len(shares[i]) + coming_m3[k] / parcel_m3[i] + 2.0 > length
+            and len(shares[i]) + coming_m3[k] / parcel_m3[i] + 2.0 > length[i]
         ):
             return False
     return True
@@ -215,7 +148,8 @@ def fill_one(
     of_pipes = slice(laws.pipe_from[o], laws.pipe_from[o + 1])
     pipe_rows, pipe_hollow = laws.pipe_rows[:, of_pipes], laws.pipe_hollow[of_pipes]
     way, size, parcel_m3 = hollows.way, hollows.size, hollows.parcel_m3
-    length = hollows.kept.shape[1]
+    length = np.full(len(size), hollows.kept.shape[1], dtype=np.int64)
+    no_glycol = np.zeros(len(pipe_hollow))
     is_fed = np.zeros(ways.nodes[o], dtype=np.bool_)
     is_fed[ways.source[o]] = True
     feeds = np.zeros((ways.nodes[o], SHARES))
@@ -229,6 +163,7 @@ def fill_one(
         pipes = pipes_at(
             pipe_rows,
             pipe_hollow,
+            no_glycol,
             way,
             size,
             rules.ladder_top,
@@ -247,7 +182,7 @@ def fill_one(
             return TURNED_ROUND
         row[FLOW_M3_S] = along[ways.spout[o]]
         left = seconds_left(row, rules.limit_s[o], limit_m3, rules.run_on_s[o])
-        if left <= AN_INSTANT_S:
+        if left <= 0.0:
             return WENT_WELL
         seconds = min(left, rules.chunk_m3 / row[FLOW_M3_S])
         if not has_room(hollow, along * seconds, way, parcel_m3, length, shares):

@@ -1,4 +1,4 @@
-"""What a course is made of, as rows of numbers (see ``filling``)."""
+"""What a run or a course is made of, as rows of numbers (``letting_run``, ``filling``)."""
 
 from typing import NamedTuple
 
@@ -115,3 +115,137 @@ class Rules(NamedTuple):
     limit_m3: float
     shows: float
     each_s: float
+
+
+class Legs(NamedTuple):
+    """The links that flow, each after all that feed it.
+
+    Attributes:
+        up, down: node each comes from and goes to, numbered among those they touch.
+        hollow: what each holds, or ``NO_HOLLOW``.
+        place: place of each among the carrying links.
+        sign: 1 where it flows from start to end, else -1.
+        outs: those that end in the open air.
+        nodes: how many nodes they touch [1].
+        is_fed: whether a node is that of a source, shape (nodes,).
+        feeds: what each source gives [1], shape (nodes, 4).
+        pipe_hollow: what each pipe holds, in the order of the circuit's pipes.
+        pipe_glycol: share of glycol in a pipe that does not flow [1].
+    """
+
+    up: Ints
+    down: Ints
+    hollow: Ints
+    place: Ints
+    sign: Array
+    outs: Ints
+    nodes: int
+    is_fed: Bools
+    feeds: Array
+    pipe_hollow: Ints
+    pipe_glycol: Array
+
+
+class Filled(NamedTuple):
+    """What the hollows on the way are, and what they hold, one behind another.
+
+    Attributes:
+        way: how each holds (see ``holding``).
+        size: volume of each [m3].
+        parcel_m3: parcel of each [m3].
+        response: which of the responses is that of each.
+        padded: responses (see ``runs.push_runs``).
+        padded_from: where each response begins, and the end.
+        volumes, shares, part: what each holds (see ``holding``).
+        volumes_from, shares_from, part_from: where that of each begins, and the end.
+    """
+
+    way: Ints
+    size: Array
+    parcel_m3: Array
+    response: Ints
+    padded: Array
+    padded_from: Ints
+    volumes: Array
+    volumes_from: Ints
+    shares: Array
+    shares_from: Ints
+    part: Array
+    part_from: Ints
+
+
+class Packed(NamedTuple):
+    """What hollows hold, one behind another (see ``Filled``)."""
+
+    volumes: Array
+    volumes_from: Ints
+    shares: Array
+    shares_from: Ints
+    part: Array
+    part_from: Ints
+
+
+class Fallen(NamedTuple):
+    """What fell out, outlet after outlet.
+
+    Attributes:
+        volumes, shares: of its parcels [m3] [1].
+        edges: where that of each outlet begins, and the end.
+    """
+
+    volumes: Array
+    shares: Array
+    edges: Ints
+
+
+class Pace(NamedTuple):
+    """How often the flow is looked at, and what it hangs on.
+
+    Attributes:
+        chunk_m3: volume moved between two looks [m3].
+        longest_m3: what that may grow to [m3]; 0 where it stays.
+        looks: whether what lines hold changes the flow.
+        ease: whether parcels nearly alike are joined where they are many.
+        still_m3_s: a flow below this moves nothing [m3/s].
+        friction: law of friction.
+        ladder_top, ladder_logs: see ``Rules``.
+    """
+
+    chunk_m3: float
+    longest_m3: float
+    looks: bool
+    ease: bool
+    still_m3_s: float
+    friction: int
+    ladder_top: float
+    ladder_logs: Array
+
+
+class Stop(NamedTuple):
+    """When a run stops.
+
+    Attributes:
+        watched: row of the outlet that is watched.
+        colour: share of antifreeze in the liquid at which colour shows [1].
+        limit_s: seconds in all [s].
+        limit_m3: volume in all [m3].
+        run_on_s: seconds after first colour [s]; nan for none.
+        drawn_m3: volume drawn at which it is given up [m3].
+        expect_m3: volume at which colour may show [m3]; below 0 where nothing is expected.
+        at_once: whether there is nothing to look at on the way.
+        closes_in: whether long strides end where colour shows.
+        spares_look: whether the flow need not be found once more when a rule was met.
+        asks: whether to come back after each stride once colour shows.
+    """
+
+    watched: int
+    colour: float
+    limit_s: float
+    limit_m3: float
+    run_on_s: float
+    drawn_m3: float
+    expect_m3: float
+    at_once: bool
+    closes_in: bool
+    spares_look: bool
+    asks: bool

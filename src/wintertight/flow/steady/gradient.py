@@ -17,15 +17,15 @@ import numpy as np
 
 from wintertight.errors import InputError, NoSteadyFlow
 from wintertight.flow.steady.books import continuity_error
+from wintertight.flow.steady.circuit import heads_in, standing_wrongly
 from wintertight.flow.steady.friction import FrictionLaw
 from wintertight.flow.steady.laws import Resistance
 from wintertight.flow.steady.loops import LoopPlan, loop_plan
-from wintertight.flow.steady.network import Bools, Floats, LinkKind, PipeNetwork
+from wintertight.flow.steady.network import Bools, Floats, PipeNetwork
 from wintertight.flow.steady.newton import UNSETTLED, turns_of
 
 _LEAST_FLOW_M3_S: Final = 1e-12
 _MOST_ROUNDS: Final = 20
-_PUSH_M: Final = 1e-9
 _BACK_SLOPES: Final = (1e10, 1e12, 1e14)
 _CONTINUITY: Final = 1e-9
 
@@ -40,12 +40,14 @@ class Steady:
             head reaches, or only against a one-way link.
         iterations: Newton steps made.
         residual: largest change of a flow in the last of them [m3/s].
+        plan: the loops on which it was found.
     """
 
     flow_m3_s: Floats
     head_m: Floats
     iterations: int
     residual: float
+    plan: LoopPlan
 
 
 def solve_steady(
@@ -136,19 +138,11 @@ class _Run:
                 raise NoSteadyFlow(message, self.steps, self.change)
             return None, np.zeros_like(closed)
         carried, lost = self._balance(plan, self._resistance(plan), start)
-        flow = np.zeros(len(network.link_ids))
+        flow, wrong = np.zeros(len(network.link_ids)), np.zeros_like(closed)
         flow[plan.links] = carried
-        head = plan.top_head - plan.paths @ lost
-        plan.standing.fill(head)
-        wrong = one_way & ~closed & (flow < 0.0)
-        if closed.any():
-            push = head[network.start] - head[network.end]
-            push += np.where(network.kind == LinkKind.PUMP, network.pump_shutoff_m, 0.0)
-            wrong |= closed & (push > _PUSH_M)
-            if np.any(one_way & (flow == 0.0) & (push > _PUSH_M)):
-                # A closed link passes its head on to water that could move: open it.
-                wrong |= closed & (push > -_PUSH_M)
-        steady = Steady(flow, head, self.steps, self.change)
+        head = heads_in(plan.circuit, lost)
+        wrong[plan.gates] = standing_wrongly(plan.circuit, carried, head)
+        steady = Steady(flow, head, self.steps, self.change, plan)
         largest = float(np.abs(flow).max(initial=0.0))
         if largest > _LEAST_FLOW_M3_S and continuity_error(network, flow) > _CONTINUITY:
             message = "flows do not balance at the nodes"
@@ -174,16 +168,15 @@ class _Run:
         self, plan: LoopPlan, resistance: Resistance, start: Floats | None
     ) -> tuple[Floats, Floats]:
         """Give flows and head losses of the carrying links by Newton's method on the loops."""
-        flow, driving = plan.tree_flow, plan.loop_head
+        flow, loops, turned = plan.circuit.tree_flow, plan.circuit.loops, plan.circuit.loops_turned
+        driving, chords = plan.circuit.loop_head, plan.links[plan.circuit.chords]
         if start is not None:
-            flow = flow + start[plan.links[plan.chords]] @ plan.loops
-        elif plan.chords.size:
+            flow = flow + start[chords] @ loops
+        elif chords.size:
             at_rest, slope = resistance.guess()
-            unspent = driving - plan.loops @ (at_rest + slope * flow)
-            flow = flow + turns_of(plan.loops, plan.loops_turned, slope, unspent) @ plan.loops
-        flow, lost, steps, self.change = resistance.settled(
-            plan.loops, plan.loops_turned, driving, flow
-        )
+            unspent = driving - loops @ (at_rest + slope * flow)
+            flow = flow + turns_of(loops, turned, slope, unspent) @ loops
+        flow, lost, steps, self.change = resistance.settled(loops, turned, driving, flow)
         self.steps += steps
         if steps == UNSETTLED:
             message = "the flows do not settle"

@@ -32,13 +32,19 @@ _BEYOND_RUN_OUT: Final = 1e6  # how much steeper a pump's curve falls once it ga
 
 @dataclass(frozen=True, slots=True)
 class LossLaws:
-    """Constants of the carrying links: pipes first, then loss links, then pumps."""
+    """Constants of the carrying links: pipes first, then loss links, then pumps.
+
+    Attributes:
+        pipes, pumps: how many there are [1].
+        pipe_rows: loss per flow, ``f Re`` and viscosity; Reynolds number times viscosity per flow;
+            relative roughness; shape (3, pipes).
+        quadratic, pump_rows, one_way: see ``newton.head_losses``.
+        guess_flow: flow of each link to begin from [m3/s].
+    """
 
     pipes: int
     pumps: int
-    per_viscosity: Floats
-    reynolds_per_flow: Floats
-    relative_roughness: Floats
+    pipe_rows: Floats
     quadratic: Floats
     guess_flow: Floats
     pump_rows: Floats
@@ -58,9 +64,13 @@ class LossLaws:
         return cls(
             pipes=pipes,
             pumps=pumps,
-            per_viscosity=2.0 * network.length_m[pipe] / (np.pi * STANDARD_GRAVITY_M_S2 * bore_4),
-            reynolds_per_flow=4.0 / (np.pi * network.bore_m[pipe]),
-            relative_roughness=network.roughness_m[pipe] / network.bore_m[pipe],
+            pipe_rows=np.array(
+                (
+                    2.0 * network.length_m[pipe] / (np.pi * STANDARD_GRAVITY_M_S2 * bore_4),
+                    4.0 / (np.pi * network.bore_m[pipe]),
+                    network.roughness_m[pipe] / network.bore_m[pipe],
+                )
+            ),
             quadratic=quadratic,
             guess_flow=_guess(network, links, quadratic, pipes, run_out),
             pump_rows=np.array(
@@ -78,10 +88,9 @@ class LossLaws:
 
     def at(self, friction: FrictionLaw, viscosity: Floats, back_slope: float = 0.0) -> "Resistance":
         """Bind the laws to one friction law and the viscosity of each pipe [m2/s]."""
-        rows = np.empty((3, self.pipes))
-        rows[0] = self.per_viscosity * viscosity
-        rows[1] = self.reynolds_per_flow / viscosity
-        rows[2] = self.relative_roughness
+        rows = self.pipe_rows.copy()
+        rows[0] *= viscosity
+        rows[1] /= viscosity
         return Resistance(laws=self, friction=LAWS[friction], pipes=rows, back_slope=back_slope)
 
 

@@ -14,9 +14,9 @@ from weakref import WeakKeyDictionary
 import numpy as np
 
 from wintertight.flow.steady.carrying import carrying_links
+from wintertight.flow.steady.circuit import Circuit
 from wintertight.flow.steady.laws import LossLaws
 from wintertight.flow.steady.network import Bools, Floats, Ints, LinkKind, PipeNetwork
-from wintertight.flow.steady.standing import StandingWater
 
 _KEPT_PLANS: Final = 512
 
@@ -27,27 +27,18 @@ class LoopPlan:
 
     Attributes:
         links: the carrying links: pipes, loss links, pumps.
-        loops: one row a loop, +1 or -1 where a link runs with or against it.
-        chords: place in ``links`` of the link that closes each loop.
-        loop_head: head that drives each loop [m].
-        tree_flow: flows along the tree that meet the demands [m3/s].
-        paths: one row a node: the carrying links from the top of its tree to it.
-        top_head: the held head its tree hangs from, 0 where it hangs from none [m].
+        gates: the open one-way links.
+        place: place of each link of the network among the carrying ones; -1 where it is none.
         laws: head-loss constants of the carrying links.
-        standing: how heads pass on to trees that hang from no held head.
+        circuit: the same, and all that is known of loops, trees and gates, as rows of numbers.
         unfed: a node with a demand but no open way to it, or -1.
     """
 
     links: Ints
-    loops: Floats
-    loops_turned: Floats
-    chords: Ints
-    loop_head: Floats
-    tree_flow: Floats
-    paths: Floats
-    top_head: Floats
+    gates: Ints
+    place: Ints
     laws: LossLaws
-    standing: StandingWater
+    circuit: Circuit
     unfed: int
 
 
@@ -92,23 +83,47 @@ def _compile(network: PipeNetwork, open_links: Bools, closed: Bools) -> LoopPlan
     start, end = network.start[links], network.end[links]
     loops = paths[start[chords]] - paths[end[chords]]
     loops[np.arange(chords.size), chords] += 1.0
-    held = np.where(network.is_fixed, network.fixed_head_m, 0.0)
-    top_head = held[tops]
-    demand = np.where(network.is_fixed, 0.0, network.demand_m3_s)
-    unfed = np.flatnonzero((demand != 0.0) & ~network.is_fixed[tops])
-    gates = network.carries_one_way & open_links
-    gates[carrying] = False
+    is_fixed, carries_one_way = network.is_fixed, network.carries_one_way
+    top_head = np.where(is_fixed, network.fixed_head_m, 0.0)[tops]
+    demand = np.where(is_fixed, 0.0, network.demand_m3_s)
+    unfed = np.flatnonzero((demand != 0.0) & ~is_fixed[tops])
+    place = np.full(len(network.link_ids), -1, dtype=np.int64)
+    place[links] = np.arange(links.size)
+    lift = np.where(network.kind == LinkKind.PUMP, network.pump_shutoff_m, 0.0)
+    adrift = ~is_fixed[tops]
+    gates = np.flatnonzero(carries_one_way & open_links)
+    resting = gates[place[gates] < 0]
+    into_drift = adrift[network.end[resting]]
+    resting = resting[into_drift & (tops[network.start[resting]] != tops[network.end[resting]])]
+    laws = LossLaws.of(network, links, groups[0].size, groups[2].size)
     return LoopPlan(
         links=links,
-        loops=loops,
-        loops_turned=np.ascontiguousarray(loops.T),
-        chords=chords,
-        loop_head=top_head[start[chords]] - top_head[end[chords]],
-        tree_flow=demand @ paths,
-        paths=paths,
-        top_head=top_head,
-        laws=LossLaws.of(network, links, groups[0].size, groups[2].size),
-        standing=StandingWater.of(network, tops, np.flatnonzero(gates)),
+        gates=gates,
+        place=place,
+        laws=laws,
+        circuit=Circuit(
+            loops=loops,
+            loops_turned=np.ascontiguousarray(loops.T),
+            chords=chords,
+            loop_head=top_head[start[chords]] - top_head[end[chords]],
+            tree_flow=demand @ paths,
+            paths=paths,
+            top_head=top_head,
+            quadratic=laws.quadratic,
+            pump_rows=laws.pump_rows,
+            one_way=laws.one_way,
+            pipe_rows=laws.pipe_rows,
+            tops=tops,
+            adrift=np.flatnonzero(adrift),
+            lift_start=network.start[resting],
+            lift_end=network.end[resting],
+            lift_m=lift[resting],
+            gate_place=place[gates],
+            gate_start=network.start[gates],
+            gate_end=network.end[gates],
+            gate_m=lift[gates],
+            gate_closed=closed[gates],
+        ),
         unfed=int(unfed[0]) if unfed.size else -1,
     )
 
