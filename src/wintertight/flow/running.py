@@ -47,6 +47,9 @@ from wintertight.fluids.transport import kinematic_viscosity
 
 Array = npt.NDArray[np.float64]
 
+COLOURLESS = 1e6
+"""Stands for the strength of a supply without antifreeze [1]: nothing shows as much colour."""
+
 STRIDES_AHEAD = 4.0
 """Strides for which there is room at first, beyond what a line took in before [1]."""
 
@@ -237,7 +240,7 @@ class Running:
             put_back(hollows, holds)
             for node, shares in enumerate(legs.feeds):
                 self._came_in += five(shares * came_m3[node], float(came_m3[node]))
-            self._take_down(rows, fell, stop.colour / COLOUR_SHARE)
+            self._take_down(rows, fell, self._supply())
             self._flows = np.zeros_like(flows)
             self._flows[plan.links] = carried
         if why == LOOK:
@@ -256,10 +259,10 @@ class Running:
         return float(self._room * left_m3)
 
     def _supply(self) -> float:
-        """Give the share of antifreeze in the strongest of what is drawn [1]; infinite for none."""
+        """Give the share of antifreeze in the strongest of what is drawn [1]."""
         fed = {leg.upstream for leg in self.route.legs}
         drawn = [Stream.of(1.0, feed) for node, feed in self._feeds().items() if node in fed]
-        return max((float(feed.strengths[0]) for feed in drawn), default=0.0) or np.inf
+        return max((float(feed.strengths[0]) for feed in drawn), default=0.0) or COLOURLESS
 
     def _feeds(self) -> dict[str, Array]:
         """Give the shares of what each source node gives [1], shape (4,) each."""
@@ -305,7 +308,7 @@ class Running:
             self.colour_s[outlet] = float(row[COLOUR_S])
             self.colour_m3[outlet] = float(row[COLOUR_M3])
         wet = np.flatnonzero(stream.shares[:, AIR] < WET)
-        if np.isfinite(supply) and len(wet):
+        if supply < COLOURLESS and len(wet):
             self.strength[outlet] = float(stream.strengths[wet[-1]]) / supply
 
     def _drop(self, pool: str, stream: Stream) -> None:
