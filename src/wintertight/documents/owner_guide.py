@@ -1,13 +1,21 @@
 """The owner's guide: two pages for the owner who winterizes a coach alone."""
 
+import json
 import re
-from bisect import bisect
 from collections.abc import Mapping
+from dataclasses import replace
 from functools import cache
 from types import MappingProxyType
+from typing import Any
 
 from wintertight.documents.guide_content import guide_content
-from wintertight.documents.guide_density import MOST_PAGES, WITH_WHYS, WITHOUT_WHYS, Density
+from wintertight.documents.guide_density import (
+    LARGEST_PT,
+    MOST_PAGES,
+    WITHOUT_WHYS,
+    Density,
+    roomiest,
+)
 from wintertight.documents.typeset import checked_paper, typeset
 from wintertight.procedure.plan import Plan
 from wintertight.units import System
@@ -46,17 +54,19 @@ def owner_guide_pdf(
     checked = checked_paper(paper)
 
     @cache
+    def said(density: Density) -> Mapping[str, Any]:
+        return guide_content(plan, language, checked, system, density, frozenset(pictures))
+
+    @cache
     def set_at(density: Density) -> bytes:
-        content = guide_content(plan, language, checked, system, density, frozenset(pictures))
+        words = said(replace(density, size_pt=LARGEST_PT, run_in=False))
+        content = {**words, "size_pt": density.size_pt, "run_in": density.run_in}
         return typeset("owner-guide", content, pictures)
 
     def fits(density: Density) -> bool:
         return page_count(set_at(density)) <= MOST_PAGES
 
-    # What is set closer takes less room in each row, so each is halved, not gone through.
-    if fits(WITH_WHYS[-1]):
-        return set_at(WITH_WHYS[bisect(WITH_WHYS[:-1], x=False, key=fits)])
-    return set_at(WITHOUT_WHYS[bisect(WITHOUT_WHYS[:-1], x=False, key=fits)])
+    return set_at(roomiest(fits, letters=len(json.dumps(said(WITHOUT_WHYS[0])))))
 
 
 def page_count(pdf: bytes) -> int:

@@ -159,7 +159,7 @@ def test_print_is_never_too_small(card: str) -> None:
 
 @pytest.mark.parametrize("card", ["middle-travel-trailer", "full-fifth-wheel", "on-demand-van"])
 def test_it_is_set_as_roomily_as_it_can_be(card: str) -> None:
-    """Guards that halving finds what trying one after the other finds."""
+    """Guards that few tries find what trying one after the other finds."""
     plan = demo_plan(card)
     in_turn = (
         typeset("owner-guide", guide_content(plan, "en", "us-letter", "us", density))

@@ -1,0 +1,40 @@
+"""The density of a guide, found with few tries."""
+
+import pytest
+
+from wintertight.documents.guide_density import WITH_WHYS, WITHOUT_WHYS, Density, roomiest
+
+EVERY = (*WITH_WHYS, *WITHOUT_WHYS)
+
+
+@pytest.mark.parametrize("letters", [0, 11_600, 14_000, 17_000, 19_500, 90_000])
+@pytest.mark.parametrize("first", range(len(EVERY) + 1))
+def test_the_first_that_fits_is_found_from_wherever_the_search_begins(
+    first: int, letters: int
+) -> None:
+    """Guards each density against a guess of another, and that nothing is set twice in vain."""
+    fitting = set(EVERY[first:])
+    if first < len(WITH_WHYS):
+        fitting |= set(WITHOUT_WHYS)
+    tried: list[Density] = []
+
+    def fits(density: Density) -> bool:
+        tried.append(density)
+        return density in fitting
+
+    found = roomiest(fits, letters)
+    assert found == (EVERY[first] if first < len(EVERY) else WITHOUT_WHYS[-1])
+    assert len(set(tried)) <= len(WITHOUT_WHYS) + len(WITH_WHYS)
+
+
+@pytest.mark.parametrize("at", range(2, len(WITHOUT_WHYS)))
+def test_a_right_guess_takes_two_tries(at: int) -> None:
+    """Guards the work: with the length as foreseen one try fits and the one before does not."""
+    tried: set[Density] = set()
+
+    def fits(density: Density) -> bool:
+        tried.add(density)
+        return WITHOUT_WHYS.index(density) >= at if density in WITHOUT_WHYS else False
+
+    assert roomiest(fits, 11_500 + 1_050 * at) == WITHOUT_WHYS[at]
+    assert len(tried) <= 2
