@@ -16,7 +16,7 @@ from wintertight.flow.kernels.parcels import put
 from wintertight.flow.kernels.runs import (
     _overlap_by_sum,
 )
-from wintertight.flow.kernels.vessel import push_vessel
+from wintertight.flow.kernels.vessel import STIR_STEP, push_each, push_vessel
 from wintertight.flow.kernels.watching import SEEN, sample, seconds_left, watch
 from wintertight.flow.replay import replay
 from wintertight.flow.until import Until
@@ -92,6 +92,21 @@ def test_only_parcels_alike_in_everything_are_joined() -> None:
         assert (count, volumes[0]) == (1, 3.0)
         assert put(volumes, shares, count, 1.0, other) == 2
         assert shares[1].tolist() == other.tolist()
+
+
+@pytest.mark.parametrize("turns", [0.1, 3.0, 40.0, 280.0])
+def test_small_parcels_at_once_are_small_parcels_one_by_one(turns: float) -> None:
+    """Guards the way that Python takes through a vessel against the loop that is compiled."""
+    rng = np.random.default_rng(int(10 * turns))
+    count = int(turns / (0.5 * STIR_STEP)) + 2
+    volumes = rng.uniform(0.5, 1.0, count) * turns / count * 0.2
+    feed = rng.uniform(0.0, 0.5, (count, 4)) * [1.0, 0.5, 0.0, 0.0]
+    held = np.array([0.1, 0.0, 0.2, 0.0])
+    after, (gone, gone_shares) = push_vessel(0.2, held, volumes, feed)
+    by_one, (each, each_shares) = push_each(0.2, held, volumes, feed)
+    assert after == pytest.approx(by_one, abs=1e-12)
+    assert gone == pytest.approx(each)
+    assert gone_shares == pytest.approx(each_shares, abs=1e-11)
 
 
 def test_the_quick_mean_of_segments_and_of_a_vessel() -> None:

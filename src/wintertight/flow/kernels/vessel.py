@@ -4,7 +4,7 @@ import math
 
 import numpy as np
 
-from wintertight.flow.kernels.compiled import kernel
+from wintertight.flow.kernels.compiled import COMPILED, kernel
 from wintertight.flow.kernels.parcels import AIR, DUST_M3, SHARES, Array, Parcels
 
 STIR_STEP = 0.25
@@ -14,8 +14,40 @@ NEARLY_ALIKE = 1e-3
 """Shares [1] closer than this to those of the feed go over to them in one parcel, still exact."""
 
 
+LONGEST_AT_ONCE = 300.0
+"""Volumes of the vessel up to which small parcels are worked out at once [1]: exp() carries it."""
+
+
+def _stirred_at_once(
+    volume: float, shares: Array, in_volumes: Array, in_shares: Array
+) -> tuple[Array, Parcels]:
+    """Give the same for liquid in small parcels, without a loop, which Python runs slowly."""
+    turn = in_volumes / volume
+    passed = turn.cumsum()
+    grown = np.exp(passed)
+    rise = grown.copy()
+    rise[1:] -= grown[:-1]
+    rise[0] -= 1.0
+    after = (shares + (in_shares * rise[:, None]).cumsum(axis=0)) / grown[:, None]
+    gap = np.concatenate((shares[None, :], after[:-1])) - in_shares
+    out = in_shares - gap * (np.expm1(-turn) / turn)[:, None]
+    return after[-1], (in_volumes, out)
+
+
+def _at_once(volume: float, shares: Array, in_volumes: Array, in_shares: Array) -> bool:
+    """Tell whether that can be done."""
+    return bool(
+        shares[AIR] == 0.0
+        and len(in_volumes) > 1
+        and not in_shares[:, AIR].any()
+        and in_volumes.min() > DUST_M3
+        and in_volumes.max() <= STIR_STEP * volume
+        and in_volumes.sum() <= LONGEST_AT_ONCE * volume
+    )
+
+
 @kernel
-def push_vessel(
+def push_each(
     volume: float, shares: Array, in_volumes: Array, in_shares: Array
 ) -> tuple[Array, Parcels]:
     """Push a stream into a stirred vessel; as much leaves.
@@ -89,3 +121,14 @@ def push_vessel(
             held = start * (full / volume)
             held[AIR] = after_air / volume if after_air > DUST_M3 else 0.0
     return held, (out_volumes[:count], out_shares[:count])
+
+
+def _push_in_python(
+    volume: float, shares: Array, in_volumes: Array, in_shares: Array
+) -> tuple[Array, Parcels]:
+    if _at_once(volume, shares, in_volumes, in_shares):
+        return _stirred_at_once(volume, shares, in_volumes, in_shares)
+    return push_each(volume, shares, in_volumes, in_shares)
+
+
+push_vessel = push_each if COMPILED else _push_in_python

@@ -7,7 +7,8 @@ one a node, and the heads follow along the tree.
 """
 
 from collections import OrderedDict, deque
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import Final
 from weakref import WeakKeyDictionary
 
@@ -74,11 +75,8 @@ def loop_plan(network: PipeNetwork, open_links: Bools, closed: Bools) -> LoopPla
 
 def _compile(network: PipeNetwork, open_links: Bools, closed: Bools) -> LoopPlan:
     passing = open_links & ~closed
-    carrying = np.flatnonzero(carrying_links(network, passing))
-    kinds = network.kind[carrying]
-    groups = [carrying[kinds == kind] for kind in (LinkKind.PIPE, LinkKind.LOSS, LinkKind.PUMP)]
+    groups, paths, tops, in_tree = _laid_out(_Laid.out(network, passing))
     links = np.concatenate(groups)
-    paths, tops, in_tree = _hang_trees(network, passing, links)
     chords = np.flatnonzero(~in_tree)
     start, end = network.start[links], network.end[links]
     loops = paths[start[chords]] - paths[end[chords]]
@@ -126,6 +124,36 @@ def _compile(network: PipeNetwork, open_links: Bools, closed: Bools) -> LoopPlan
         ),
         unfed=int(unfed[0]) if unfed.size else -1,
     )
+
+
+@dataclass(frozen=True, slots=True)
+class _Laid:
+    """A network with some links open; the same as any other that is laid alike, of any size."""
+
+    shape: bytes
+    network: PipeNetwork = field(compare=False)
+    passing: Bools = field(compare=False)
+
+    @classmethod
+    def out(cls, network: PipeNetwork, passing: Bools) -> "_Laid":
+        """Put down all that trees hang on: how links join, what kind they are, where water goes."""
+        draws = network.demand_m3_s != 0.0
+        rows = (network.start, network.end, network.kind, network.is_fixed, draws)
+        shape = b"|".join(row.tobytes() for row in (*rows, network.carries_one_way, passing))
+        return cls(shape, network, passing)
+
+
+@lru_cache(maxsize=_KEPT_PLANS)
+def _laid_out(laid: _Laid) -> tuple[tuple[Ints, Ints, Ints], Floats, Ints, Bools]:
+    """Give carrying pipes, loss links and pumps, then what ``_hang_trees`` gives."""
+    network = laid.network
+    carrying = np.flatnonzero(carrying_links(network, laid.passing))
+    kinds = network.kind[carrying]
+    pipes, losses, pumps = (
+        carrying[kinds == kind] for kind in (LinkKind.PIPE, LinkKind.LOSS, LinkKind.PUMP)
+    )
+    links = np.concatenate((pipes, losses, pumps))
+    return (pipes, losses, pumps), *_hang_trees(network, laid.passing, links)
 
 
 def _hang_trees(network: PipeNetwork, passing: Bools, links: Ints) -> tuple[Floats, Ints, Bools]:
