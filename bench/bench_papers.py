@@ -4,59 +4,59 @@ WeasyPrint gets plain HTML of what stands on the sheet: one list of steps and th
 is not asked for our columns, boxes or tags, so the ratio favours it.
 """
 
+import json
+import os
+import subprocess
+import sys
 from collections.abc import Iterator
-from datetime import date
 from html import escape
 from importlib import import_module
-from pathlib import Path
 from typing import Any
 
 from bench.bench_plan import LOW_DEGC, NAMES, PINK
 from bench.timing import best_ms
 from tests.engines.fleet import CARDS
 from wintertight.coach.load import load_card
-from wintertight.coach.shop import load_shop
 from wintertight.documents.drawing.of_plan import plan_pictures
 from wintertight.documents.job_sheet import job_sheet_pdf
-from wintertight.documents.visit_papers import Visit, visit_papers
-from wintertight.procedure.estimate import estimate_job
+from wintertight.flow.kernels.compiled import ASKED_BY
 from wintertight.procedure.plan import Plan, plan_coach
-from wintertight.procedure.priced_job import priced_job
 from wintertight.wording.steps import step_text
 
 ROUNDS = 3
-DAY = date(2026, 10, 15)
 
 
 def measure() -> Iterator[str]:
-    """Give two lines for each coach."""
+    """Give a line for each coach, then those of a process in which coach follows coach."""
     for name in NAMES:
         file = next(path for path in CARDS if path.stem == name)
-        plan = plan_coach(load_card(file), PINK, LOW_DEGC)
-        yield _measured(name, plan)
-        yield _from_the_card(name, file, plan)
+        yield _measured(name, plan_coach(load_card(file), PINK, LOW_DEGC))
+    yield from _from_the_card()
 
 
-def _from_the_card(name: str, file: Path, plan: Plan) -> str:
-    """Measure a card read, planned, priced, and every paper and drawing of it made.
+def _from_the_card() -> Iterator[str]:
+    """Give a line for each coach and each way of running the arithmetic.
 
-    The reference is the plan alone, without what each step left out would do: what the papers add.
+    The reference is the plan of the same turn: what the papers add to it.
     """
-    prices = load_shop(file.parents[1] / "shop.toml").prices
-
-    def everything(*, missed: bool) -> None:
-        made = plan_coach(load_card(file), PINK, LOW_DEGC, with_missed_steps=missed)
-        priced = None if prices is None else estimate_job(priced_job(made), prices, DAY)
-        list(visit_papers(Visit(made, "shop", priced)))
-
-    alone = best_ms(lambda: plan_coach(plan.card, PINK, LOW_DEGC), ROUNDS)
-    papers = best_ms(lambda: everything(missed=False), ROUNDS)
-    missed = best_ms(lambda: everything(missed=True), ROUNDS)
-    return (
-        f"{name}: card to estimate, job sheet, guide and all drawings {papers:.0f} ms, the plan"
-        f" alone {alone:.0f} ms, ratio {papers / alone:.2f}; with every step left out once, as"
-        f" `papers` does, {missed:.0f} ms, ratio {missed / alone:.2f}"
-    )
+    for asked in ("0", "1"):
+        done = subprocess.run(
+            [sys.executable, "-m", "bench.papers_in_turn"],
+            env={**os.environ, ASKED_BY: asked},
+            capture_output=True,
+            check=True,
+            text=True,
+        )
+        found = json.loads(done.stdout)
+        how = "compiled" if found["compiled"] else "plain"
+        for name in NAMES:
+            planned, whole = (1e3 * seconds for seconds in found["best"][name])
+            _, missed = (1e3 * seconds for seconds in found["best"][f"{name} missed"])
+            yield (
+                f"{name}, {how}: card to estimate, job sheet, guide, all drawings {whole:.0f} ms,"
+                f" the plan alone {planned:.0f} ms, ratio {whole / planned:.2f}; with every step"
+                f" left out once besides {missed:.0f} ms, ratio {missed / planned:.2f}"
+            )
 
 
 def _measured(name: str, plan: Plan) -> str:

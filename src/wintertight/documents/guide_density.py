@@ -48,14 +48,18 @@ DENSITIES = (*WITH_WHYS, *WITHOUT_WHYS)
 MOST_PAGES = 2
 """A guide is one sheet of paper, printed on both sides."""
 
-FEW_LETTERS = 11_500
+FEW_LETTERS = 10_900
 """So many letters of content fit at any density [1]; measured on the coaches of the demo."""
 
 MORE_LETTERS = 1_050
 """So many letters more need about the next density [1]; measured likewise."""
 
 
-def roomiest(fits: Callable[[Density], bool], letters: int) -> Density:
+FOR_A_PICTURE = 600
+"""A picture takes the room of so many letters [1]; measured likewise."""
+
+
+def roomiest(fits: Callable[[Density], bool], letters: int, pictures: int = 0) -> Density:
     """Find the roomiest density that fits; what is set closer takes less room in each row.
 
     To set a guide takes long, so the search begins where its length suggests.
@@ -63,12 +67,14 @@ def roomiest(fits: Callable[[Density], bool], letters: int) -> Density:
     Args:
         fits: whether a guide set so fits; true of all that are closer than one of which it is true.
         letters: how long its content is [1].
+        pictures: how many pictures it has [1].
 
     Returns:
         The density; the closest one where none fits.
     """
     last = len(WITHOUT_WHYS) - 1
-    at = min(max((letters - FEW_LETTERS) // MORE_LETTERS, 0), last)
+    more = letters + pictures * FOR_A_PICTURE - FEW_LETTERS
+    at = min(max(more // MORE_LETTERS, 0), last)
     while at > 0 and fits(WITHOUT_WHYS[at - 1]):
         at -= 1
     while at < last and not fits(WITHOUT_WHYS[at]):

@@ -66,7 +66,8 @@ def owner_guide_pdf(
     def fits(density: Density) -> bool:
         return page_count(set_at(density)) <= MOST_PAGES
 
-    return set_at(roomiest(fits, letters=len(json.dumps(said(WITHOUT_WHYS[0])))))
+    letters = len(json.dumps(said(WITHOUT_WHYS[0]), ensure_ascii=False))
+    return set_at(roomiest(fits, letters, len(pictures)))
 
 
 def page_count(pdf: bytes) -> int:

@@ -4,7 +4,7 @@ The printed table gives both shares of each mixture, so the way from one to the 
 table's own, and includes that the two liquids shrink when they are mixed.
 """
 
-from functools import cache
+from functools import cache, lru_cache
 
 from wintertight.errors import OutOfRange
 from wintertight.fluids.curve import MonotoneCurve
@@ -118,6 +118,7 @@ def freezing_point_glycol(mass_share: float) -> float:
     return _freezing_curve().at(mass_share)
 
 
+@lru_cache(maxsize=256)
 def liquidus_glycol(temperature_degC: float) -> float:
     """Give the share that just does not freeze: what the liquid between ice crystals holds.
 

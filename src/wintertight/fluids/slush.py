@@ -10,6 +10,7 @@ Air plays no part: the liquid is judged.
 """
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal
 
 from wintertight.fluids.contents import Contents
@@ -85,6 +86,7 @@ class Solution:
     mass_share: float
 
 
+@lru_cache(maxsize=4096)
 def solution(contents: Contents) -> Solution | WhyNull:
     """Give the liquid as one antifreeze in water, or the key of why it is none.
 

@@ -2,7 +2,15 @@
 
 import pytest
 
-from wintertight.documents.guide_density import WITH_WHYS, WITHOUT_WHYS, Density, roomiest
+from wintertight.documents.guide_density import (
+    FEW_LETTERS,
+    FOR_A_PICTURE,
+    MORE_LETTERS,
+    WITH_WHYS,
+    WITHOUT_WHYS,
+    Density,
+    roomiest,
+)
 
 EVERY = (*WITH_WHYS, *WITHOUT_WHYS)
 
@@ -36,5 +44,6 @@ def test_a_right_guess_takes_two_tries(at: int) -> None:
         tried.add(density)
         return WITHOUT_WHYS.index(density) >= at if density in WITHOUT_WHYS else False
 
-    assert roomiest(fits, 11_500 + 1_050 * at) == WITHOUT_WHYS[at]
+    letters = FEW_LETTERS + MORE_LETTERS * at - FOR_A_PICTURE
+    assert roomiest(fits, letters, pictures=1) == WITHOUT_WHYS[at]
     assert len(tried) <= 2

@@ -156,6 +156,11 @@ def _laid_out(laid: _Laid) -> tuple[tuple[Ints, Ints, Ints], Floats, Ints, Bools
     return (pipes, losses, pumps), *_hang_trees(network, laid.passing, links)
 
 
+def forget_shapes() -> None:
+    """Forget what was laid out so far, as in a process that has not seen any coach."""
+    _laid_out.cache_clear()
+
+
 def _hang_trees(network: PipeNetwork, passing: Bools, links: Ints) -> tuple[Floats, Ints, Bools]:
     """Give the path to each node, the node its tree hangs from, and the carrying links in trees.
 
