@@ -20,7 +20,6 @@ from wintertight.flow.air.blowing import Blow, blown
 from wintertight.flow.air.sweep import SweepResult
 from wintertight.flow.coach_network import CoachNetwork
 from wintertight.flow.draining import drain_as_it_stands
-from wintertight.flow.held import VesselHeld
 from wintertight.flow.letting_out import (
     HEATER_HEEL,
     WET_SHARE,
@@ -29,6 +28,7 @@ from wintertight.flow.letting_out import (
     moved,
     refill,
 )
+from wintertight.flow.pools import taken_in
 from wintertight.flow.running import run_until
 from wintertight.flow.state import ICE, State, five, with_outlet_open
 from wintertight.flow.stream import AIR, Stream, shares_of
@@ -152,20 +152,10 @@ def _pour(network: CoachNetwork, state: State, action: Action) -> Done:
         message = f"nothing can be poured into '{action.part}'"
         raise ChoiceError(message)
     shares = shares_of(action.contents)
+    poured = Stream.of(action.volume_m3, shares)
+    new, over, lost = taken_in(pool, state.pools[action.part], poured)
     came = five(shares * action.volume_m3, action.volume_m3)
-    volumes = state.pools[action.part]
-    if pool.stirred:
-        vessel = VesselHeld(pool.volume_m3, volumes[1:] / pool.volume_m3)
-        over = vessel.push(Stream.of(action.volume_m3, shares), forward=True)
-        new = five(vessel.mean() * pool.volume_m3, pool.volume_m3)
-        went = five(over.component_volumes, over.volume_m3)
-    else:
-        room = min(action.volume_m3, float(volumes[-1]))
-        taken = came * (room / action.volume_m3)
-        new = volumes + taken
-        new[-1] -= room
-        went = came - taken
-        went[-1] += room
+    went = lost + five(over.component_volumes, over.volume_m3)
     pools = MappingProxyType({**state.pools, action.part: new})
     return replace(state, pools=pools, books=moved(state.books, came, went)), Outcome()
 

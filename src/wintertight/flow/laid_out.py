@@ -12,11 +12,12 @@ from wintertight.flow.case import Case
 from wintertight.flow.held import NO_ARRAY, Held, RunsHeld
 from wintertight.flow.hydraulics import BAY_DEGC, STILL_M3_S
 from wintertight.flow.kernels.carrying import NO_HOLLOW
-from wintertight.flow.kernels.rows import Filled, Legs, Pace, Packed
+from wintertight.flow.kernels.rows import Filled, Legs, Pace, Packed, Stop
 from wintertight.flow.routing import Route
 from wintertight.flow.steady.laws import LAWS
 from wintertight.flow.steady.loops import LoopPlan
 from wintertight.flow.stream import SHARES
+from wintertight.flow.until import Until
 from wintertight.fluids.transport import viscosity_ladder
 
 if TYPE_CHECKING:
@@ -141,4 +142,34 @@ def pace_of(case: Case) -> Pace:
         friction=LAWS["churchill"],
         ladder_top=float(shares[-1]),
         ladder_logs=logs,
+    )
+
+
+def stop_of(case: Case, until: Until, watched: int, colour: float, *, nothing_to_see: bool) -> Stop:
+    """Say when a run stops.
+
+    Args:
+        case: the case that the coach was built for.
+        until: the rule; its limit is that of all that is drawn.
+        watched: row of the outlet that is watched.
+        colour: share of antifreeze in the liquid at which colour shows [1].
+        nothing_to_see: whether no antifreeze can come.
+
+    Returns:
+        The numbers; the caller is not asked on the way.
+    """
+    in_strides = case.longest_chunk_m3 is not None
+    limit_s, limit_m3, run_on_s = until.rules
+    return Stop(
+        watched=watched,
+        colour=colour,
+        limit_s=limit_s,
+        limit_m3=limit_m3,
+        run_on_s=run_on_s,
+        drawn_m3=until.limit_m3,
+        expect_m3=-1.0 if until.expect_m3 is None else until.expect_m3,
+        at_once=nothing_to_see,
+        closes_in=in_strides and until.run_on_s is not None and not nothing_to_see,
+        spares_look=in_strides,
+        asks=False,
     )

@@ -37,7 +37,8 @@ from wintertight.flow.kernels.watching import (
     VOLUME_M3,
     WET,
 )
-from wintertight.flow.laid_out import filled_of, legs_of, pace_of, put_back
+from wintertight.flow.laid_out import filled_of, legs_of, pace_of, put_back, stop_of
+from wintertight.flow.pools import taken_in
 from wintertight.flow.routing import NOWHERE, Route, route
 from wintertight.flow.state import WATER, Books, State, five, in_doubt
 from wintertight.flow.steady.loops import LoopPlan
@@ -198,21 +199,9 @@ class Running:
         """Put down when to stop, the outlet being that of a control."""
         spout = self.network.outlets[outlet].link if outlet else ""
         rows = [self._ends_in(k) for k in self.route.outs]
-        strides = self.network.case.longest_chunk_m3 is not None
-        limit_s, limit_m3, run_on_s = until.rules
-        return Stop(
-            watched=rows.index(spout) if spout in rows else len(rows),
-            colour=COLOUR_SHARE * self._supply(),
-            limit_s=limit_s,
-            limit_m3=limit_m3,
-            run_on_s=run_on_s,
-            drawn_m3=until.limit_m3,
-            expect_m3=-1.0 if until.expect_m3 is None else until.expect_m3,
-            at_once=nothing_to_see,
-            closes_in=strides and until.run_on_s is not None and not nothing_to_see,
-            spares_look=strides,
-            asks=False,
-        )
+        watched = rows.index(spout) if spout in rows else len(rows)
+        colour = COLOUR_SHARE * self._supply()
+        return stop_of(self.network.case, until, watched, colour, nothing_to_see=nothing_to_see)
 
     def _let_run(self, stop: Stop) -> int:
         """Let it run for as long as every link keeps its way; tell why that ended."""
@@ -315,24 +304,9 @@ class Running:
         """Let what fell out of an outlet run through a trap into a tank, or away."""
         while pool:
             spec = self.network.pools[pool]
-            if spec.stirred:
-                vessel = VesselHeld(spec.volume_m3, self.pools[pool][1:] / spec.volume_m3)
-                stream = vessel.push(stream, forward=True)
-                self.pools[pool] = five(vessel.mean() * spec.volume_m3, spec.volume_m3)
-            else:
-                # A tank that fills: liquid in, as much air out.
-                liquid = five(stream.component_volumes, stream.volume_m3)
-                room = min(float(liquid[:-1].sum()), float(self.pools[pool][-1]))
-                share = room / float(liquid[:-1].sum()) if room else 0.0
-                taken = liquid * share
-                taken[-1] = 0.0
-                gone = liquid - taken
-                gone[-1] += room
-                self.pools[pool] = self.pools[pool] + taken
-                self.pools[pool][-1] -= room
-                self._went_out += gone
-                return
-            pool = spec.drops_to
+            self.pools[pool], stream, lost = taken_in(spec, self.pools[pool], stream)
+            self._went_out += lost
+            pool = spec.drops_to if spec.stirred else ""
         self._went_out += five(stream.component_volumes, stream.volume_m3)
 
     def _colourless(self) -> bool:
