@@ -15,7 +15,9 @@ from wintertight.flow.hydraulics import (
     pipe_places,
     steady_flow,
 )
-from wintertight.flow.kernels.letting_run import (
+from wintertight.flow.kernels.letting_run import let_run
+from wintertight.flow.kernels.rows import Fallen, Stop
+from wintertight.flow.kernels.striding import (
     DRAWN_M3,
     GIVEN_UP,
     LOOK,
@@ -25,10 +27,8 @@ from wintertight.flow.kernels.letting_run import (
     PROGRESS,
     STOPPED,
     STRIDE_M3,
-    let_run,
     paced,
 )
-from wintertight.flow.kernels.rows import Fallen, Stop
 from wintertight.flow.kernels.watching import (
     COLOUR_M3,
     COLOUR_S,

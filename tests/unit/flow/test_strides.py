@@ -11,7 +11,7 @@ from tests.unit.flow.laid_coach import LITRE, laid, outlet, pipe, valve
 from wintertight.flow.actions import Action
 from wintertight.flow.case import BEST, CAREFUL, Case
 from wintertight.flow.coach_network import Breather, CoachNetwork, Link, Pool
-from wintertight.flow.kernels.letting_run import BEYOND_M3
+from wintertight.flow.kernels.striding import BEYOND_M3
 from wintertight.flow.precedent import WITHIN, Precedent
 from wintertight.flow.replay import CLOSED, balance_of, replay
 from wintertight.flow.running import run_until

@@ -5,84 +5,33 @@ whole coach is told and left to the caller: a link that turns round, a valve tha
 itself, flows that do not settle (see ``wintertight.flow.running``).
 """
 
-from typing import Final
-
 import numpy as np
 
-from wintertight.flow.kernels.carrying import Ints, carry_along
+from wintertight.flow.kernels.carrying import carry_along
 from wintertight.flow.kernels.compiled import kernel
 from wintertight.flow.kernels.filling import has_room, pipes_at
-from wintertight.flow.kernels.parcels import DUST_M3, SHARES, Array
+from wintertight.flow.kernels.packing import fallen, packed, unpacked
+from wintertight.flow.kernels.parcels import SHARES, Array
 from wintertight.flow.kernels.rows import Fallen, Filled, Legs, Pace, Packed, Stop
-from wintertight.flow.kernels.watching import (
-    COLOUR_S,
-    FLOW_M3_S,
-    SECONDS,
-    VOLUME_M3,
-    seconds_left,
-    watch,
+from wintertight.flow.kernels.striding import (
+    ASK,
+    BEYOND_M3,
+    DRAWN_M3,
+    GO_ON,
+    LOOK,
+    MORE_ROOM,
+    MOVED,
+    PACE,
+    STOPPED,
+    closing_in,
+    is_over,
+    next_stride,
+    paced,
+    turned_round,
 )
+from wintertight.flow.kernels.watching import COLOUR_S, FLOW_M3_S, SECONDS, VOLUME_M3, watch
 from wintertight.flow.steady.circuit import Circuit, heads_in, standing_wrongly
 from wintertight.flow.steady.newton import UNSETTLED, settle
-
-STOPPED: Final = 0
-GIVEN_UP: Final = 1
-LOOK: Final = 2
-ASK: Final = 3
-MORE_ROOM: Final = 4
-GO_ON: Final = 5
-"""Why it came back: a rule was met; nothing more comes of it; the flow has to be found anew with
-the whole coach; the caller wants to be asked; a line takes in more parcels than its response is
-long. And that it did not."""
-
-DRAWN_M3: Final = 0
-STRIDE_M3: Final = 1
-PACE: Final = 2
-MOVED: Final = 3
-PROGRESS: Final = 4
-"""Columns of how far a run is: volume drawn [m3], next stride [m3], flow half way through a stride
-over that at its beginning [1], moves made [1]; and how many columns there are."""
-
-STEADY: Final = 0.002
-"""Change of the whole flow from one look to the next [1] below which the next stride may double."""
-
-BEYOND_M3: Final = 25e-6
-"""Volume by which a long stride goes beyond where colour shows [m3]."""
-
-SLOWEST_PACE: Final = 0.8
-"""Least flow half way through a stride, as a share of that at its beginning [1]."""
-
-
-@kernel
-def paced(at: Array, before_m3_s: float, now_m3_s: float, chunk_m3: float, longest: float) -> None:
-    """Lengthen the stride while the flow stays as it is, and begin anew when it does not.
-
-    In long strides the flow is taken as it will be half way, if it goes on changing as it did.
-
-    Args:
-        at: how far the run is, shape (``PROGRESS``,); changed in place.
-        before_m3_s: whole flow at the last look [m3/s].
-        now_m3_s: whole flow now [m3/s].
-        chunk_m3: the shortest stride [m3].
-        longest: the longest one [m3].
-    """
-    if before_m3_s == 0.0:
-        return
-    change = now_m3_s / before_m3_s - 1.0
-    longer = min(2.0 * at[STRIDE_M3], longest)
-    at[STRIDE_M3] = longer if abs(change) < STEADY else chunk_m3
-    at[PACE] = min(max(1.0 + 0.5 * change, SLOWEST_PACE), 1.0)
-
-
-@kernel
-def turned_round(before: Array, now: Array, still_m3_s: float) -> bool:
-    """Tell whether any flow [m3/s] has another direction, or begins or ceases to count."""
-    for k in range(len(before)):
-        was = 0 if abs(before[k]) <= still_m3_s else (1 if before[k] > 0.0 else -1)
-        is_now = 0 if abs(now[k]) <= still_m3_s else (1 if now[k] > 0.0 else -1)
-        if was != is_now:
-            return True
-    return False
 
 
 @kernel
@@ -98,7 +47,23 @@ def looked(
     part: list[Array],
     at: Array,
 ) -> tuple[bool, Array]:
-    """Find the flow [m3/s] anew on the same loops; tell whether every link keeps its way."""
+    """Find the flow anew on the same loops.
+
+    Args:
+        circuit: loops and laws.
+        flow: of each carrying link up to now [m3/s].
+        whole_m3_s: out of all outlets up to now [m3/s].
+        legs: the links that flow.
+        filled: what the hollows on the way are.
+        pace: what the flow hangs on.
+        volumes: what the hollows hold, like the next two.
+        shares: see there.
+        part: see there.
+        at: how far the run is, shape (``PROGRESS``,); changed in place.
+
+    Returns:
+        Whether every link keeps its way, and the flows [m3/s].
+    """
     pipes = pipes_at(
         circuit.pipe_rows,
         legs.pipe_hollow,
@@ -132,103 +97,6 @@ def looked(
         whole_now = (now[legs.place] * legs.sign)[legs.outs].sum()
         paced(at, whole_m3_s, whole_now, pace.chunk_m3, pace.longest_m3)
     return True, now
-
-
-@kernel
-def edges_of(arrays: list[Array]) -> Ints:
-    """Give where arrays begin when they lie one behind another, and the end."""
-    edges = np.zeros(len(arrays) + 1, dtype=np.int64)
-    for i in range(len(arrays)):
-        edges[i + 1] = edges[i] + len(arrays[i])
-    return edges
-
-
-@kernel
-def packed(volumes: list[Array], shares: list[Array], part: list[Array]) -> Packed:
-    """Lay what hollows hold one behind another."""
-    volumes_from, shares_from, part_from = edges_of(volumes), edges_of(shares), edges_of(part)
-    every_volume = np.empty(volumes_from[-1])
-    every_share = np.empty((shares_from[-1], SHARES))
-    every_part = np.empty(part_from[-1])
-    for i in range(len(volumes)):
-        every_volume[volumes_from[i] : volumes_from[i + 1]] = volumes[i]
-        every_share[shares_from[i] : shares_from[i + 1]] = shares[i]
-        every_part[part_from[i] : part_from[i + 1]] = part[i]
-    return Packed(every_volume, volumes_from, every_share, shares_from, every_part, part_from)
-
-
-@kernel
-def fallen(volumes: list[Array], shares: list[Array], outlets: int) -> Fallen:
-    """Lay what fell out, outlet after outlet; the lists hold one entry an outlet for each move."""
-    edges = np.zeros(outlets + 1, dtype=np.int64)
-    for k in range(outlets):
-        edges[k + 1] = edges[k]
-        for i in range(k, len(volumes), outlets):
-            edges[k + 1] += len(volumes[i])
-    every_volume, every_share = np.empty(edges[-1]), np.empty((edges[-1], SHARES))
-    for k in range(outlets):
-        at = edges[k]
-        for i in range(k, len(volumes), outlets):
-            end = at + len(volumes[i])
-            every_volume[at:end] = volumes[i]
-            every_share[at:end] = shares[i]
-            at = end
-    return Fallen(every_volume, every_share, edges)
-
-
-@kernel
-def unpacked(
-    filled: Filled,
-) -> tuple[list[Array], list[Array], list[Array], list[Array], Ints]:
-    """Give volumes, shares and parts of hollows, their responses, and how long these are [1]."""
-    count = range(len(filled.size))
-    volumes = [filled.volumes[filled.volumes_from[i] : filled.volumes_from[i + 1]] for i in count]
-    shares = [filled.shares[filled.shares_from[i] : filled.shares_from[i + 1]] for i in count]
-    part = [filled.part[filled.part_from[i] : filled.part_from[i + 1]] for i in count]
-    begins, ends = filled.padded_from[filled.response], filled.padded_from[filled.response + 1]
-    padded = [filled.padded[begins[i] : ends[i]] for i in count]
-    return volumes, shares, part, padded, (ends - begins) // 2
-
-
-@kernel
-def next_stride(
-    at: Array, watched: Array, whole_m3_s: float, pace: Pace, stop: Stop
-) -> tuple[int, float]:
-    """Give why there is none, or ``GO_ON`` and how long the next stride takes [s].
-
-    Args:
-        at: how far the run is, shape (``PROGRESS``,).
-        watched: row of the outlet that is watched, shape (``SEEN``,).
-        whole_m3_s: flow out of all outlets [m3/s].
-        pace: how long strides are.
-        stop: when to stop.
-    """
-    left = seconds_left(watched, stop.limit_s, stop.limit_m3, stop.run_on_s)
-    if left <= 0.0:
-        return STOPPED, left
-    # Where only other outlets flow, this one would never reach its limit.
-    dead = np.isinf(left) and watched[FLOW_M3_S] == 0.0
-    if dead or at[DRAWN_M3] >= stop.drawn_m3 - DUST_M3:
-        return GIVEN_UP, left
-    seconds = min(left, (stop.drawn_m3 - at[DRAWN_M3]) / whole_m3_s / at[PACE])
-    if not stop.at_once and whole_m3_s > pace.still_m3_s:
-        seconds = min(seconds, at[STRIDE_M3] / whole_m3_s / at[PACE])
-    passed, flow = watched[VOLUME_M3], watched[FLOW_M3_S]
-    if closing_in(watched, stop) and flow > 0.0 and passed < stop.expect_m3:
-        seconds = min(seconds, (stop.expect_m3 + BEYOND_M3 - passed) / flow)
-    return GO_ON, seconds
-
-
-@kernel
-def is_over(watched: Array, stop: Stop) -> bool:
-    """Tell whether a rule says stop."""
-    return seconds_left(watched, stop.limit_s, stop.limit_m3, stop.run_on_s) <= 0.0
-
-
-@kernel
-def closing_in(watched: Array, stop: Stop) -> bool:
-    """Tell whether a stride is to end where colour shows, which it has not yet."""
-    return stop.closes_in and bool(np.isnan(watched[COLOUR_S]))
 
 
 @kernel
