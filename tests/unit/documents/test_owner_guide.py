@@ -245,3 +245,21 @@ def test_no_sentence_has_a_hole() -> None:
     for card in (LARGEST, "no-bypass-trailer", "on-demand-van"):
         text = words(owner_guide_pdf(demo_plan(card)))
         assert not re.search(r"[{}]|\(\)|\.\.|: \.|None", text), card
+
+
+@pytest.mark.parametrize("card", ["full-fifth-wheel", "large-motorhome"])
+def test_each_side_of_a_tap_keeps_its_seconds(card: str) -> None:
+    """Guards that colour and count stand, and are read, beside the side that they belong to."""
+    found = content(demo_plan(card), DENSITIES[-1])
+    text, at = words(typeset("owner-guide", found)), 0
+    sides = [
+        (name, f"{colour} {count}")
+        for tap in rows(found, "taps")
+        for name, colour, count in zip(tap["names"], tap["colours"], tap["counts"], strict=True)
+    ]
+    assert any("then its hot side" in name for name, _ in sides)
+    at = text.index(sides[0][0], text.index("Then count"))
+    for (_, told), (following, _) in zip(sides, [*sides[1:], ("Finish", "")], strict=True):
+        end = text.index(following, at + 1)
+        assert told in text[at:end]
+        at = end
