@@ -4,6 +4,7 @@ import json
 import sys
 from dataclasses import replace
 from functools import cache
+from math import nan
 from pathlib import Path
 from types import MappingProxyType
 
@@ -19,6 +20,7 @@ from wintertight.flow.replay import Trace, replay
 from wintertight.flow.state import State, arriving_state
 from wintertight.flow.until import Until
 from wintertight.fluids.contents import Contents
+from wintertight.procedure.missed import in_strides
 
 PINK = Contents(glycol=0.499)
 RUN_ON_S = 4.0
@@ -54,16 +56,33 @@ def course_of(path: Path) -> dict[str, list[float]]:
     }
 
 
-def plain_replay(path: Path) -> Trace:
-    """Do the same with the plain engine."""
+def replay_of(path: Path, *, strides: bool = False) -> Trace:
+    """Do the same by a replay, closely or in the long strides of a missed step."""
     coach, state, outlets, _ = ready(path)
+    coach = in_strides(coach) if strides else coach
     until = Until(run_on_s=RUN_ON_S, limit_m3=LIMIT_M3)
     return replay(coach, state, [Action("run", outlet, until=until) for outlet in outlets])
 
 
+def seen_in(trace: Trace) -> dict[str, list[float]]:
+    """Give what was seen in a replay, row by row, and what every link holds at its end."""
+    runs = [m.outcome.run for m in trace.moments if m.outcome.run]
+    return {
+        "colour_s": [nan if run.first_colour_s is None else run.first_colour_s for run in runs],
+        "volume_m3": [run.volume_m3 for run in runs],
+        "seconds": [run.seconds for run in runs],
+        "strength": [run.strength for run in runs],
+        "air_m3": [run.air_m3 for run in runs],
+        **{f"in {link}": held.mean().tolist() for link, held in trace.end.held.items()},
+    }
+
+
 def main() -> None:
-    """Print what each coach's course gave."""
+    """Print what each coach's course gave, and what its replays gave."""
     found = {path.stem: course_of(path) for path in CARDS}
+    for path in CARDS:
+        for strides in (False, True):
+            found[f"{path.stem} {strides}"] = seen_in(replay_of(path, strides=strides))
     found["compiled"] = {"yes": [float(COMPILED)]}
     json.dump(found, sys.stdout)
 

@@ -6,10 +6,9 @@ import subprocess
 import sys
 from pathlib import Path
 
-import numpy as np
 import pytest
 
-from tests.engines.compiled_courses import course_of, plain_replay
+from tests.engines.compiled_courses import course_of, replay_of, seen_in
 from tests.engines.fleet import CARDS
 from wintertight.flow.kernels.compiled import ASKED_BY, COMPILED
 
@@ -32,6 +31,12 @@ def compiled() -> dict[str, dict[str, list[float]]]:
     return found
 
 
+def same(here: list[float], there: list[float], what: str) -> None:
+    """Hold two rows of numbers against each other; shares [1] are compared as they are."""
+    rel, least = (0.0, ROUNDING) if what.startswith("in ") else (ROUNDING, 0.0)
+    assert here == pytest.approx(there, rel=rel, abs=least, nan_ok=True), what
+
+
 def test_it_was_compiled_there_and_not_here(compiled: dict[str, dict[str, list[float]]]) -> None:
     """Guards against comparing the plain engine with itself."""
     assert compiled["compiled"] == {"yes": [1.0]}
@@ -43,27 +48,31 @@ def test_compiled_is_what_the_replay_does(
     path: Path, compiled: dict[str, dict[str, list[float]]]
 ) -> None:
     """Guards colours, volumes, seconds and contents, with viscosity, laminar lines and vessels."""
-    trace = plain_replay(path)
-    runs = [m.outcome.run for m in trace.moments if m.outcome.run]
-    nan = float("nan")
-    expected = {
-        "colour_s": [nan if run.first_colour_s is None else run.first_colour_s for run in runs],
-        "volume_m3": [run.volume_m3 for run in runs],
-        "seconds": [run.seconds for run in runs],
-    }
-    there = compiled[path.stem]
+    expected, there = seen_in(replay_of(path)), compiled[path.stem]
+    for column in ("colour_s", "volume_m3", "seconds"):
+        same(there[column], expected[column], column)
+    links = [key for key in there if key.startswith("in ")]
+    assert links
+    for link in links:
+        same(there[link], expected[link], link)
+
+
+@pytest.mark.parametrize("strides", [False, True], ids=["closely", "in strides"])
+@pytest.mark.parametrize("path", CARDS, ids=lambda path: path.stem)
+def test_a_compiled_replay_is_a_plain_one(
+    path: Path,
+    strides: bool,  # noqa: FBT001 - two cases
+    compiled: dict[str, dict[str, list[float]]],
+) -> None:
+    """Guards replays, which compiled programs run through the same arithmetic, stride by stride."""
+    expected, there = seen_in(replay_of(path, strides=strides)), compiled[f"{path.stem} {strides}"]
+    assert there.keys() == expected.keys()
     for column, numbers in expected.items():
-        assert there[column] == pytest.approx(numbers, rel=ROUNDING, nan_ok=True), column
-    for link, held in trace.end.held.items():
-        if f"in {link}" in there:
-            assert np.abs(held.mean() - there[f"in {link}"]).max() < ROUNDING, link
-    assert any(key.startswith("in ") for key in there)
+        same(there[column], numbers, column)
 
 
 @pytest.mark.parametrize("path", CARDS[-2:], ids=lambda path: path.stem)
 def test_plain_is_what_the_replay_does(path: Path) -> None:
     """Guards the same source where nothing is compiled."""
-    trace = plain_replay(path)
-    seen = course_of(path)
-    runs = [m.outcome.run for m in trace.moments if m.outcome.run]
-    assert seen["volume_m3"] == pytest.approx([run.volume_m3 for run in runs], rel=ROUNDING)
+    seen, expected = course_of(path), seen_in(replay_of(path))
+    same(seen["volume_m3"], expected["volume_m3"], "volume_m3")

@@ -31,6 +31,7 @@ def check(
     from wintertight.coach.left_open import asked
     from wintertight.coach.load import load_card
     from wintertight.wording.card_questions import finding_question
+    from wintertight.wording.catalogue import say
 
     spoken, system = language_named(language), system_named(units)
     read = load_card(card)
@@ -46,8 +47,8 @@ def check(
     if as_json:
         about = {"card_hash": read.card_hash, "coach": {"id": read.id, "name": read.name}}
         return Answer(json_text(SCHEMA, {**about, "findings": found}))
-    fittings, lines = len(read.fittings), len(read.lines)
-    head = f"{read.name or read.id}: {fittings} fittings and {lines} lines, and they hold together."
+    counted = {"fittings": str(len(read.fittings)), "lines": str(len(read.lines))}
+    head = say("written", "card holds", spoken, coach=read.name or read.id, **counted)
     return Answer("\n".join([head, *(f"- {finding['text']}" for finding in found)]))
 
 

@@ -98,7 +98,9 @@ def next_stride(
     dead = np.isinf(left) and watched[FLOW_M3_S] == 0.0
     if dead or at[DRAWN_M3] >= stop.drawn_m3 - DUST_M3:
         return GIVEN_UP, left
-    seconds = min(left, (stop.drawn_m3 - at[DRAWN_M3]) / whole_m3_s / at[PACE])
+    seconds = left
+    if whole_m3_s > 0.0:
+        seconds = min(seconds, (stop.drawn_m3 - at[DRAWN_M3]) / whole_m3_s / at[PACE])
     if not stop.at_once and whole_m3_s > pace.still_m3_s:
         seconds = min(seconds, at[STRIDE_M3] / whole_m3_s / at[PACE])
     passed, flow = watched[VOLUME_M3], watched[FLOW_M3_S]

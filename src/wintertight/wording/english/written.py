@@ -11,6 +11,7 @@ WRITTEN: Mapping[str, str] = MappingProxyType(
         "record": "Winter record: {file}",
         "tag": "Hang tag: {file}",
         "estimate": "Estimate: {file}",
+        "card holds": "{coach}: {fittings} fittings and {lines} lines, and they hold together.",
         "bundled list": "Antifreeze from the bundled example list; give yours with --shop FILE.",
         "bundled prices": (
             "Prices from the bundled example list are invented; give yours with --shop FILE."

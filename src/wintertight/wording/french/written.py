@@ -11,6 +11,7 @@ WRITTEN: Mapping[str, str] = MappingProxyType(
         "record": "Compte rendu d'hivernage : {file}",
         "tag": "Étiquette : {file}",
         "estimate": "Devis : {file}",
+        "card holds": "{coach} : pièces {fittings}, conduites {lines}, et tout se tient.",
         "bundled list": "Antigel de la liste d'exemple fournie ; donner la vôtre avec --shop FILE.",
         "bundled prices": (
             "Les prix de la liste d'exemple fournie sont inventés ;"

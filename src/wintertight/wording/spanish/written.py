@@ -11,6 +11,7 @@ WRITTEN: Mapping[str, str] = MappingProxyType(
         "record": "Registro de invierno: {file}",
         "tag": "Etiqueta: {file}",
         "estimate": "Presupuesto: {file}",
+        "card holds": "{coach}: piezas {fittings}, líneas {lines}, y todo encaja.",
         "bundled list": (
             "Anticongelante de la lista de ejemplo incluida; dé la suya con --shop FILE."
         ),
