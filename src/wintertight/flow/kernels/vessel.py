@@ -14,38 +14,6 @@ NEARLY_ALIKE = 1e-3
 """Shares [1] closer than this to those of the feed go over to them in one parcel, still exact."""
 
 
-LONGEST_AT_ONCE = 300.0
-"""Volumes of the vessel up to which small parcels are worked out at once [1]: exp() carries it."""
-
-
-def _stirred_at_once(
-    volume: float, shares: Array, in_volumes: Array, in_shares: Array
-) -> tuple[Array, Parcels]:
-    """Give the same for liquid in small parcels, without a loop, which Python runs slowly."""
-    turn = in_volumes / volume
-    passed = turn.cumsum()
-    grown = np.exp(passed)
-    rise = grown.copy()
-    rise[1:] -= grown[:-1]
-    rise[0] -= 1.0
-    after = (shares + (in_shares * rise[:, None]).cumsum(axis=0)) / grown[:, None]
-    gap = np.concatenate((shares[None, :], after[:-1])) - in_shares
-    out = in_shares - gap * (np.expm1(-turn) / turn)[:, None]
-    return after[-1], (in_volumes, out)
-
-
-def _at_once(volume: float, shares: Array, in_volumes: Array, in_shares: Array) -> bool:
-    """Tell whether that can be done."""
-    return bool(
-        shares[AIR] == 0.0
-        and len(in_volumes) > 1
-        and not in_shares[:, AIR].any()
-        and in_volumes.min() > DUST_M3
-        and in_volumes.max() <= STIR_STEP * volume
-        and in_volumes.sum() <= LONGEST_AT_ONCE * volume
-    )
-
-
 @kernel
 def push_each(
     volume: float, shares: Array, in_volumes: Array, in_shares: Array
@@ -126,9 +94,26 @@ def push_each(
 def _push_in_python(
     volume: float, shares: Array, in_volumes: Array, in_shares: Array
 ) -> tuple[Array, Parcels]:
-    if _at_once(volume, shares, in_volumes, in_shares):
-        return _stirred_at_once(volume, shares, in_volumes, in_shares)
-    return push_each(volume, shares, in_volumes, in_shares)
+    """Do the same; one antifreeze in water, without air, in plain numbers, quicker in Python."""
+    there = shares.astype(np.bool_) | in_shares.any(axis=0)
+    if there.sum() > 1 or there[AIR] or not len(in_volumes):
+        return push_each(volume, shares, in_volumes, in_shares)
+    c = int(there.argmax())
+    share, out_volumes, out_shares = float(shares[c]), [], []
+    for left, feed in zip(in_volumes.tolist(), in_shares[:, c].tolist(), strict=True):
+        while left > DUST_M3:
+            gap, each = share - feed, min(left, STIR_STEP * volume)
+            if left > each and abs(gap) < NEARLY_ALIKE:
+                each = left
+            left -= each  # noqa: PLW2901 - what is left of the parcel
+            turn = each / volume
+            fall = math.expm1(-turn)
+            out_volumes.append(each)
+            out_shares.append(feed - gap * (fall / turn))
+            share = feed + gap * (1.0 + fall)
+    held, gone = np.zeros(SHARES), np.zeros((len(out_volumes), SHARES))
+    held[c], gone[:, c] = share, out_shares
+    return held, (np.array(out_volumes), gone)
 
 
 push_vessel = push_each if COMPILED else _push_in_python
