@@ -5,22 +5,12 @@ Like for like: plug flow or stirred vessels, one viscosity, flows solved anew fo
 comes out of ours is first compared with EPANET's, second by second.
 """
 
-import os
-import subprocess
-import sys
 from collections.abc import Iterator
 
-from wintertight.flow.kernels.compiled import ASKED_BY
+from bench.own_process import printed_by
 
 
 def measure() -> Iterator[str]:
     """Give the lines of both ways of running, each from a process of its own."""
-    for asked in ("1", "0"):
-        done = subprocess.run(
-            [sys.executable, "-m", "bench.course_against_epanet"],
-            env={**os.environ, ASKED_BY: asked},
-            capture_output=True,
-            check=True,
-            text=True,
-        )
-        yield from done.stdout.splitlines()
+    for compiled in (True, False):
+        yield from printed_by("course_against_epanet", compiled=compiled).splitlines()

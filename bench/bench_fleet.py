@@ -5,22 +5,19 @@ is run by its plan: colour, then the run-on. What the plain run gives for its fe
 """
 
 import json
-import os
-import subprocess
-import sys
 from collections.abc import Iterator
 from typing import Any
 
 import numpy as np
 
-from wintertight.flow.kernels.compiled import ASKED_BY
+from bench.own_process import printed_by
 
 COACHES, CORES, CHECKED = 10_000, 2, 12
 
 
 def measure() -> Iterator[str]:
     """Give the lines, each from a process of its own."""
-    many, few = _gallons("1", COACHES, CORES), _gallons("0", CHECKED, 1)
+    many, few = _gallons(COACHES, CORES, compiled=True), _gallons(CHECKED, 1, compiled=False)
     if not many["compiled"] or few["compiled"]:
         yield "gallons of many coaches: nothing was compiled; install the fleet extra"
         return
@@ -41,13 +38,8 @@ def measure() -> Iterator[str]:
     )
 
 
-def _gallons(asked: str, coaches: int, cores: int) -> dict[str, Any]:
-    done = subprocess.run(  # noqa: S603 - our own module
-        [sys.executable, "-m", "bench.fleet_gallons", str(coaches), str(cores)],
-        env={**os.environ, ASKED_BY: asked, "OPENBLAS_NUM_THREADS": "1"},
-        capture_output=True,
-        check=True,
-        text=True,
-    )
-    found: dict[str, Any] = json.loads(done.stdout)
+def _gallons(coaches: int, cores: int, *, compiled: bool) -> dict[str, Any]:
+    words = (str(coaches), str(cores))
+    told = printed_by("fleet_gallons", *words, compiled=compiled, OPENBLAS_NUM_THREADS="1")
+    found: dict[str, Any] = json.loads(told)
     return found

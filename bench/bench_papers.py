@@ -5,21 +5,18 @@ is not asked for our columns, boxes or tags, so the ratio favours it.
 """
 
 import json
-import os
-import subprocess
-import sys
 from collections.abc import Iterator
 from html import escape
 from importlib import import_module
 from typing import Any
 
 from bench.bench_plan import LOW_DEGC, NAMES, PINK
+from bench.own_process import printed_by
 from bench.timing import best_ms
 from tests.engines.fleet import CARDS
 from wintertight.coach.load import load_card
 from wintertight.documents.drawing.of_plan import plan_pictures
 from wintertight.documents.job_sheet import job_sheet_pdf
-from wintertight.flow.kernels.compiled import ASKED_BY
 from wintertight.procedure.plan import Plan, plan_coach
 from wintertight.wording.steps import step_text
 
@@ -39,15 +36,8 @@ def _from_the_card() -> Iterator[str]:
 
     The reference is the plan of the same turn: what the papers add to it.
     """
-    for asked in ("0", "1"):
-        done = subprocess.run(
-            [sys.executable, "-m", "bench.papers_in_turn"],
-            env={**os.environ, ASKED_BY: asked},
-            capture_output=True,
-            check=True,
-            text=True,
-        )
-        found = json.loads(done.stdout)
+    for compiled in (False, True):
+        found = json.loads(printed_by("papers_in_turn", compiled=compiled))
         how = "compiled" if found["compiled"] else "plain"
         for name in NAMES:
             planned, whole = (1e3 * seconds for seconds in found["best"][name])

@@ -54,7 +54,6 @@ FEW_LETTERS = 10_900
 MORE_LETTERS = 1_050
 """So many letters more need about the next density [1]; measured likewise."""
 
-
 FOR_A_PICTURE = 600
 """A picture takes the room of so many letters [1]; measured likewise."""
 

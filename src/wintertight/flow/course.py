@@ -4,7 +4,7 @@ Which links lie on whose way is found out once, by the plain engine; then the sa
 again and again, with longer lines, other run-ons or another product: many coaches a second.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -25,7 +25,7 @@ from wintertight.flow.kernels.watching import (
     SEEN,
     VOLUME_M3,
 )
-from wintertight.flow.routing import Route, route
+from wintertight.flow.routing import Route, edges_of, route, row_of
 from wintertight.flow.state import WATER, State, in_doubt, with_outlet_open
 from wintertight.flow.steady.friction import FrictionLaw
 from wintertight.flow.steady.laws import LAWS
@@ -153,10 +153,10 @@ class Course:
             padded[i, length:] = kernel.leaving(length)
             kept[i] = kernel.kept(length)
         return Hollows(
-            way=_row(held.way for held in self.held),
+            way=row_of(held.way for held in self.held),
             size=self.size,
             parcel_m3=self.parcel_m3,
-            response=_row(row[id(k)] if k else 0 for k in kernels),
+            response=row_of(row[id(k)] if k else 0 for k in kernels),
             padded=padded,
             kept=kept,
             first=self.first,
@@ -277,18 +277,18 @@ def _ways(  # noqa: PLR0913, PLR0917 - a course in all its parts
     node = network.sources[source].node
     spouts = [network.outlets[outlet].link for outlet in outlets]
     return Ways(
-        leg_from=_edges(len(way.legs) for way in routes),
-        place=_row(place[index[leg.link.id]] for way, place in both for leg in way.legs),
+        leg_from=edges_of(len(way.legs) for way in routes),
+        place=row_of(place[index[leg.link.id]] for way, place in both for leg in way.legs),
         up=np.concatenate([way.up for way in routes]),
         down=np.concatenate([way.down for way in routes]),
-        hollow=_row(at.get(leg.link.id, NO_HOLLOW) for way in routes for leg in way.legs),
+        hollow=row_of(at.get(leg.link.id, NO_HOLLOW) for way in routes for leg in way.legs),
         sign=np.array([1.0 if leg.forward else -1.0 for way in routes for leg in way.legs]),
-        spout=_row(
+        spout=row_of(
             [leg.link.id for leg in way.legs].index(spout)
             for way, spout in zip(routes, spouts, strict=True)
         ),
-        nodes=_row(len(way.nodes) for way in routes),
-        source=_row(way.nodes.index(node) for way in routes),
+        nodes=row_of(len(way.nodes) for way in routes),
+        source=row_of(way.nodes.index(node) for way in routes),
     )
 
 
@@ -301,27 +301,18 @@ def _laws(
 ) -> Laws:
     at = {link: i for i, link in enumerate(hollows)}
     return Laws(
-        link_from=_edges(len(plan.links) for plan in plans),
-        loop_from=_edges(len(plan.circuit.loop_head) for plan in plans),
+        link_from=edges_of(len(plan.links) for plan in plans),
+        loop_from=edges_of(len(plan.circuit.loop_head) for plan in plans),
         loop_head=np.concatenate([plan.circuit.loop_head for plan in plans]),
-        mesh_from=_edges(plan.circuit.loops.size for plan in plans),
+        mesh_from=edges_of(plan.circuit.loops.size for plan in plans),
         mesh=np.concatenate([plan.circuit.loops.ravel() for plan in plans]),
         begin_flow=np.concatenate(flows),
         quadratic=np.concatenate([plan.circuit.quadratic for plan in plans]),
         one_way=np.concatenate([plan.circuit.one_way for plan in plans]),
-        pump_from=_edges(plan.laws.pumps for plan in plans),
+        pump_from=edges_of(plan.laws.pumps for plan in plans),
         pump_rows=np.concatenate([plan.circuit.pump_rows for plan in plans], axis=1),
-        pipe_from=_edges(plan.laws.pipes for plan in plans),
+        pipe_from=edges_of(plan.laws.pipes for plan in plans),
         pipe_rows=np.concatenate([plan.circuit.pipe_rows for plan in plans], axis=1),
-        pipe_hollow=_row(at.get(link, NO_HOLLOW) for link in pipes),
+        pipe_hollow=row_of(at.get(link, NO_HOLLOW) for link in pipes),
         friction=LAWS[friction],
     )
-
-
-def _row(numbers: Iterable[int]) -> Ints:
-    return np.array(list(numbers), dtype=np.int64)
-
-
-def _edges(sizes: Iterable[int]) -> Ints:
-    """Give where things of these sizes begin when they lie one behind another, and the end."""
-    return np.concatenate(([0], np.cumsum(_row(sizes)))).astype(np.int64)

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from functools import lru_cache
-from itertools import accumulate, pairwise
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -13,7 +13,7 @@ from wintertight.flow.held import NO_ARRAY, Held, RunsHeld
 from wintertight.flow.hydraulics import BAY_DEGC, STILL_M3_S
 from wintertight.flow.kernels.carrying import NO_HOLLOW
 from wintertight.flow.kernels.rows import Filled, Legs, Pace, Packed, Stop
-from wintertight.flow.routing import Route
+from wintertight.flow.routing import Route, edges_of
 from wintertight.flow.steady.laws import LAWS
 from wintertight.flow.steady.loops import LoopPlan
 from wintertight.flow.stream import SHARES
@@ -92,19 +92,14 @@ def filled_of(hollows: Sequence[Held], coming_m3: float) -> Filled:
             [row[h.kernel] if isinstance(h, RunsHeld) else 0 for h in hollows], dtype=np.int64
         ),
         padded=np.concatenate(padded),
-        padded_from=_edges(padded),
+        padded_from=edges_of(map(len, padded)),
         volumes=np.concatenate((NO_ARRAY, *volumes)),
-        volumes_from=_edges(volumes),
+        volumes_from=edges_of(map(len, volumes)),
         shares=np.concatenate((NO_SHARES, *shares)),
-        shares_from=_edges(shares),
+        shares_from=edges_of(map(len, shares)),
         part=np.concatenate((NO_ARRAY, *part)),
-        part_from=_edges(part),
+        part_from=edges_of(map(len, part)),
     )
-
-
-def _edges(arrays: Sequence[Array]) -> Ints:
-    """Give where arrays begin when they lie one behind another, and the end."""
-    return np.array([0, *accumulate(map(len, arrays))], dtype=np.int64)
 
 
 def put_back(hollows: Sequence[Held], holds: Packed) -> None:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from itertools import accumulate
 from weakref import WeakKeyDictionary
 
 import numpy as np
@@ -70,19 +71,25 @@ class Route:
         at = {link: i for i, link in enumerate(hollows)}
         return cls(
             legs=tuple(leg for _, leg in legs),
-            index=_row(i for i, _ in legs),
+            index=row_of(i for i, _ in legs),
             sign=np.array([1.0 if leg.forward else -1.0 for _, leg in legs]),
             nodes=tuple(place),
-            up=_row(place[leg.upstream] for _, leg in legs),
-            down=_row(place[_reached(leg)] for _, leg in legs),
+            up=row_of(place[leg.upstream] for _, leg in legs),
+            down=row_of(place[_reached(leg)] for _, leg in legs),
             hollows=hollows,
-            hollow=_row(at.get(leg.link.id, NO_HOLLOW) for _, leg in legs),
-            outs=_row(i for i, (_, leg) in enumerate(legs) if leg.link.is_outlet),
+            hollow=row_of(at.get(leg.link.id, NO_HOLLOW) for _, leg in legs),
+            outs=row_of(i for i, (_, leg) in enumerate(legs) if leg.link.is_outlet),
         )
 
 
-def _row(numbers: Iterable[int]) -> Ints:
+def row_of(numbers: Iterable[int]) -> Ints:
+    """Give whole numbers as a row."""
     return np.array(list(numbers), dtype=np.int64)
+
+
+def edges_of(sizes: Iterable[int]) -> Ints:
+    """Give where things of these sizes begin when they lie one behind another, and the end."""
+    return row_of(accumulate(sizes, initial=0))
 
 
 def _reached(leg: Leg) -> str:

@@ -8,7 +8,7 @@ import numpy as np
 import numpy.typing as npt
 
 from wintertight.flow.coach_network import CoachNetwork, Link
-from wintertight.flow.held import Held, VesselHeld
+from wintertight.flow.held import Held
 from wintertight.flow.hydraulics import (
     BAY_DEGC,
     glycol_shares,
@@ -328,15 +328,14 @@ class Running:
             ]
             if not beside:
                 continue
-            vessel = VesselHeld(spec.volume_m3, self.pools[breather.pool][1:] / spec.volume_m3)
             drawn = Stream.of(breather.share * spec.volume_m3, self.held[beside[0]].mean())
-            gone = vessel.push(drawn, forward=True)
-            self.pools[breather.pool] = five(vessel.mean() * spec.volume_m3, spec.volume_m3)
+            holds, gone, _ = taken_in(spec, self.pools[breather.pool], drawn)
+            self.pools[breather.pool] = holds
             # The pump makes up for what the trunk gave.
             self._came_in += five(drawn.component_volumes, drawn.volume_m3)
             self._went_out += five(gone.component_volumes, gone.volume_m3)
             breath = self.held[breather.line].copy()
-            self._refill(breath, vessel.mean())
+            self._refill(breath, holds[1:] / spec.volume_m3)
             self.held[breather.line] = breath
             self._moved[breather.line] = None
 

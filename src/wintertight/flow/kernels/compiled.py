@@ -45,17 +45,3 @@ def kernel(function: F) -> F:
     import numba  # noqa: PLC0415 - see above
 
     return cast("F", numba.njit(cache=True, error_model="numpy")(function))
-
-
-def interpreted(function: F) -> F:
-    """Give a kernel as Python runs it; what it calls stays compiled.
-
-    Lists of arrays cross into compiled code slowly: whoever hands some over does better so.
-
-    Args:
-        function: marked ``kernel``.
-
-    Returns:
-        The function that was marked.
-    """
-    return cast("F", getattr(function, "py_func", function))

@@ -12,7 +12,7 @@ from wintertight.flow.kernels.compiled import kernel
 from wintertight.flow.kernels.filling import has_room, pipes_at
 from wintertight.flow.kernels.packing import fallen, packed, unpacked
 from wintertight.flow.kernels.parcels import SHARES, Array
-from wintertight.flow.kernels.rows import Fallen, Filled, Legs, Pace, Packed, Stop
+from wintertight.flow.kernels.rows import Fallen, Filled, Legs, Pace, Packed, Stop, Underway
 from wintertight.flow.kernels.striding import (
     ASK,
     BEYOND_M3,
@@ -42,10 +42,7 @@ def looked(
     legs: Legs,
     filled: Filled,
     pace: Pace,
-    volumes: list[Array],
-    shares: list[Array],
-    part: list[Array],
-    at: Array,
+    run: Underway,
 ) -> tuple[bool, Array]:
     """Find the flow anew on the same loops.
 
@@ -56,10 +53,7 @@ def looked(
         legs: the links that flow.
         filled: what the hollows on the way are.
         pace: what the flow hangs on.
-        volumes: what the hollows hold, like the next two.
-        shares: see there.
-        part: see there.
-        at: how far the run is, shape (``PROGRESS``,); changed in place.
+        run: the run; its next stride is changed in place.
 
     Returns:
         Whether every link keeps its way, and the flows [m3/s].
@@ -72,9 +66,9 @@ def looked(
         filled.size,
         pace.ladder_top,
         pace.ladder_logs,
-        volumes,
-        shares,
-        part,
+        run.volumes,
+        run.shares,
+        run.part,
     )
     begin = circuit.tree_flow + flow[circuit.chords] @ circuit.loops
     now, lost, steps, _ = settle(
@@ -95,30 +89,16 @@ def looked(
         return False, flow
     if pace.longest_m3 > 0.0:
         whole_now = (now[legs.place] * legs.sign)[legs.outs].sum()
-        paced(at, whole_m3_s, whole_now, pace.chunk_m3, pace.longest_m3)
+        paced(run.at, whole_m3_s, whole_now, pace.chunk_m3, pace.longest_m3)
     return True, now
 
 
 @kernel
 def move(
-    legs: Legs,
-    filled: Filled,
-    along: Array,
-    seconds: float,
-    ease: bool,  # noqa: FBT001 - a compiler of Python knows no keywords
-    colour: float,
-    padded: list[Array],
-    volumes: list[Array],
-    shares: list[Array],
-    part: list[Array],
-    at: Array,
-    rows: Array,
-    came_m3: Array,
-    fell_volumes: list[Array],
-    fell_shares: list[Array],
+    legs: Legs, filled: Filled, pace: Pace, stop: Stop, along: Array, seconds: float, run: Underway
 ) -> None:
-    """Move fluid on for some seconds [s]; everything after ``padded`` is changed in place."""
-    at_once = seconds * at[PACE]  # at the flow as it stands
+    """Move fluid on for some seconds [s]; the run is changed in place."""
+    at_once = seconds * run.at[PACE]  # at the flow as it stands
     reached, reached_shares = carry_along(
         legs.up,
         legs.down,
@@ -131,87 +111,49 @@ def move(
         filled.way,
         filled.size,
         filled.parcel_m3,
-        padded,
-        volumes,
-        shares,
-        part,
-        ease,
+        run.padded,
+        run.volumes,
+        run.shares,
+        run.part,
+        pace.ease,
     )
     for k in range(len(along)):
         if legs.is_fed[legs.up[k]]:
-            came_m3[legs.up[k]] += along[k] * at_once
+            run.came_m3[legs.up[k]] += along[k] * at_once
     for k in range(len(legs.outs)):
         end = legs.down[legs.outs[k]]
-        watch(rows[k], reached[end], reached_shares[end], colour)
-        rows[k, VOLUME_M3] += reached[end].sum()
-        at[DRAWN_M3] += along[legs.outs[k]] * at_once
-        fell_volumes.append(reached[end])
-        fell_shares.append(reached_shares[end])
-    rows[:, SECONDS] += seconds
-    at[MOVED] += 1.0
+        watch(run.rows[k], reached[end], reached_shares[end], stop.colour)
+        run.rows[k, VOLUME_M3] += reached[end].sum()
+        run.at[DRAWN_M3] += along[legs.outs[k]] * at_once
+        run.fell_volumes.append(reached[end])
+        run.fell_shares.append(reached_shares[end])
+    run.rows[:, SECONDS] += seconds
+    run.at[MOVED] += 1.0
 
 
 @kernel
-def move_on(
-    legs: Legs,
-    filled: Filled,
-    along: Array,
-    seconds: float,
-    ease: bool,  # noqa: FBT001 - a compiler of Python knows no keywords
-    stop: Stop,
-    padded: list[Array],
-    volumes: list[Array],
-    shares: list[Array],
-    part: list[Array],
-    at: Array,
-    rows: Array,
-    came_m3: Array,
-    fell_volumes: list[Array],
-    fell_shares: list[Array],
+def move_to_colour(
+    legs: Legs, filled: Filled, pace: Pace, stop: Stop, along: Array, seconds: float, run: Underway
 ) -> None:
-    """Do the same; a stride that closes in goes hardly further than to where colour shows."""
-    watched = rows[stop.watched]
-    closes_in = closing_in(watched, stop)
-    had_volumes, had_shares, had_part = volumes.copy(), shares.copy(), part.copy()
-    had_rows, had_at, had_came, had_fallen = (
-        rows.copy(),
-        at.copy(),
-        came_m3.copy(),
-        len(fell_shares),
-    )
-    for again in range(2):
-        move(
-            legs,
-            filled,
-            along,
-            seconds,
-            ease,
-            stop.colour,
-            padded,
-            volumes,
-            shares,
-            part,
-            at,
-            rows,
-            came_m3,
-            fell_volumes,
-            fell_shares,
-        )
-        flow = watched[FLOW_M3_S] / at[PACE]
-        shown = watched[COLOUR_S]
-        if again or not closes_in or np.isnan(shown):
-            return
-        if (watched[SECONDS] - shown) * flow <= 2.0 * BEYOND_M3:
-            return
-        seconds = max(shown - had_rows[stop.watched, SECONDS], 0.0) + BEYOND_M3 / flow
-        for i in range(len(volumes)):
-            volumes[i], shares[i], part[i] = had_volumes[i], had_shares[i], had_part[i]
-        rows[:] = had_rows
-        at[:] = had_at
-        came_m3[:] = had_came
-        while len(fell_shares) > had_fallen:
-            fell_volumes.pop()
-            fell_shares.pop()
+    """Do the same, but hardly further than to where colour shows, if it does meanwhile."""
+    had = (run.volumes.copy(), run.shares.copy(), run.part.copy())
+    had_at, had_rows, had_came = run.at.copy(), run.rows.copy(), run.came_m3.copy()
+    had_fallen = len(run.fell_shares)
+    move(legs, filled, pace, stop, along, seconds, run)
+    watched = run.rows[stop.watched]
+    flow, shown = watched[FLOW_M3_S] / run.at[PACE], watched[COLOUR_S]
+    if np.isnan(shown) or (watched[SECONDS] - shown) * flow <= 2.0 * BEYOND_M3:
+        return
+    for i in range(len(run.volumes)):
+        run.volumes[i], run.shares[i], run.part[i] = had[0][i], had[1][i], had[2][i]
+    run.at[:] = had_at
+    run.rows[:] = had_rows
+    run.came_m3[:] = had_came
+    while len(run.fell_shares) > had_fallen:
+        run.fell_volumes.pop()
+        run.fell_shares.pop()
+    again = max(shown - watched[SECONDS], 0.0) + BEYOND_M3 / flow
+    move(legs, filled, pace, stop, along, again, run)
 
 
 @kernel
@@ -247,6 +189,7 @@ def let_run(
     volumes, shares, part, padded, room = unpacked(filled)
     fell_volumes = [np.empty(0) for _ in range(0)]
     fell_shares = [np.empty((0, SHARES)) for _ in range(0)]
+    run = Underway(volumes, shares, part, padded, at, rows, came_m3, fell_volumes, fell_shares)
     flow, watched, why = begin_flow, rows[stop.watched], GO_ON
     while why == GO_ON:
         along = flow[legs.place] * legs.sign
@@ -258,36 +201,17 @@ def let_run(
         if not has_room(legs.hollow, along * seconds, filled.way, filled.parcel_m3, room, shares):
             why = MORE_ROOM
             break
-        spares_look = stop.spares_look and not closing_in(watched, stop)
-        move_on(
-            legs,
-            filled,
-            along,
-            seconds,
-            pace.ease,
-            stop,
-            padded,
-            volumes,
-            shares,
-            part,
-            at,
-            rows,
-            came_m3,
-            fell_volumes,
-            fell_shares,
-        )
-        if spares_look and is_over(watched, stop):
+        closes_in = closing_in(watched, stop)
+        if closes_in:
+            move_to_colour(legs, filled, pace, stop, along, seconds, run)
+        else:
+            move(legs, filled, pace, stop, along, seconds, run)
+        if stop.spares_look and not closes_in and is_over(watched, stop):
             why = STOPPED
         elif pace.looks:
-            keeps, flow = looked(
-                circuit, flow, whole, legs, filled, pace, volumes, shares, part, at
-            )
+            keeps, flow = looked(circuit, flow, whole, legs, filled, pace, run)
             why = GO_ON if keeps else LOOK
         if why == GO_ON and stop.asks and not np.isnan(watched[COLOUR_S]):
             why = ASK
-    return (
-        why,
-        flow,
-        packed(volumes, shares, part),
-        fallen(fell_volumes, fell_shares, len(legs.outs)),
-    )
+    fell = fallen(fell_volumes, fell_shares, len(legs.outs))
+    return why, flow, packed(volumes, shares, part), fell

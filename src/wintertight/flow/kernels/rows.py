@@ -198,6 +198,29 @@ class Fallen(NamedTuple):
     edges: Ints
 
 
+class Underway(NamedTuple):
+    """A run that is under way; all of it but the responses is changed in place.
+
+    Attributes:
+        volumes, shares, part: what each hollow holds (see ``holding``).
+        padded: response of each (see ``runs.push_runs``).
+        at: how far it is, shape (``striding.PROGRESS``,).
+        rows: what was seen at each outlet, shape (outlets + 1, ``watching.SEEN``).
+        came_m3: what each source gave [m3], by node.
+        fell_volumes, fell_shares: what fell out of each outlet, one entry an outlet for each move.
+    """
+
+    volumes: list[Array]
+    shares: list[Array]
+    part: list[Array]
+    padded: list[Array]
+    at: Array
+    rows: Array
+    came_m3: Array
+    fell_volumes: list[Array]
+    fell_shares: list[Array]
+
+
 class Pace(NamedTuple):
     """How often the flow is looked at, and what it hangs on.
 
